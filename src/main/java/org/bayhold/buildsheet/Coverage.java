@@ -1,0 +1,76 @@
+package org.bayhold.buildsheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.bayhold.calibration.CoverageLine;
+import org.bayhold.calibration.Revision;
+import org.bayhold.catalog.EffectGroup;
+import org.bayhold.catalog.EffectGroups;
+import org.bayhold.catalog.Place;
+
+/** Whether a revision was written for exactly what is on a car. docs/rules.md, rule 3. */
+public final class Coverage {
+    private Coverage() {}
+
+    /** A place where the car is not what the revision was written for. */
+    public record Gap(Place place, EffectGroup group, Fitted fitted, Optional<CoverageLine> calibratedFor, Why why) {}
+
+    /** Why a place is not covered. */
+    public enum Why {
+        PART_NOT_COVERED,
+        FACTORY_NOT_COVERED,
+        NONE_NOT_COVERED,
+        UNKNOWN_NEVER_COVERED
+    }
+
+    /** The places with an effect that {@code revision} does not cover, in order; empty when it covers the whole build sheet. */
+    public static List<Gap> gaps(CarState car, Revision revision, EffectGroups groups) {
+        return gaps(car, revision.coverage(), groups);
+    }
+
+    /** The places that differ from a car with factory parts throughout. */
+    public static List<Gap> gapsToFactory(CarState car, EffectGroups groups) {
+        return gaps(car, List.of(), groups);
+    }
+
+    private static List<Gap> gaps(CarState car, List<CoverageLine> coverage, EffectGroups groups) {
+        TreeSet<Place> places = new TreeSet<>();
+        car.lines().forEach(line -> places.add(line.place()));
+        coverage.forEach(line -> places.add(line.place()));
+        return places.stream()
+                .flatMap(place -> gapAt(car, place, coverage, groups).stream())
+                .toList();
+    }
+
+    private static Optional<Gap> gapAt(CarState car, Place place, List<CoverageLine> coverage, EffectGroups groups) {
+        EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
+        Optional<CoverageLine> line =
+                coverage.stream().filter(l -> l.place().equals(place)).findFirst();
+        Fitted fitted = car.fittedAt(place);
+        if (group == EffectGroup.NO_EFFECT || covers(line, fitted)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Gap(place, group, fitted, line, why(fitted)));
+    }
+
+    /** Whether what a revision says of a place (nothing: factory part) allows what is fitted there. */
+    static boolean covers(Optional<CoverageLine> line, Fitted fitted) {
+        return switch (fitted.state()) {
+            case PART ->
+                line.filter(l -> l.partSpecIds().contains(fitted.partSpecId())).isPresent();
+            case FACTORY -> line.map(CoverageLine::factoryAllowed).orElse(true);
+            case NONE -> line.map(CoverageLine::noneAllowed).orElse(false);
+            case UNKNOWN -> false;
+        };
+    }
+
+    private static Why why(Fitted fitted) {
+        return switch (fitted.state()) {
+            case PART -> Why.PART_NOT_COVERED;
+            case FACTORY -> Why.FACTORY_NOT_COVERED;
+            case NONE -> Why.NONE_NOT_COVERED;
+            case UNKNOWN -> Why.UNKNOWN_NEVER_COVERED;
+        };
+    }
+}
