@@ -1,0 +1,99 @@
+package org.bayhold.catalog;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.journal.CanonicalJson;
+import org.bayhold.refusal.Refusal;
+import org.springframework.stereotype.Component;
+
+/** Reading the catalogue. */
+@Component
+public class Catalog {
+    private final PartSpecs specs;
+    private final Corrections corrections;
+    private final CategoryMoves moves;
+    private final CanonicalJson json;
+
+    Catalog(PartSpecs specs, Corrections corrections, CategoryMoves moves, CanonicalJson json) {
+        this.specs = specs;
+        this.corrections = corrections;
+        this.moves = moves;
+        this.json = json;
+    }
+
+    /** Part specs by id, with their attributes as last corrected; unknown ids are left out. */
+    public Map<UUID, PartSpec> specs(Collection<UUID> ids) {
+        if (ids.isEmpty()) {
+            return Map.of();
+        }
+        Map<UUID, PartSpec> found = new HashMap<>();
+        withCorrections(specs.findAllById(Set.copyOf(ids))).forEach(spec -> found.put(spec.id(), spec));
+        return found;
+    }
+
+    public Optional<PartSpec> spec(UUID id) {
+        return Optional.ofNullable(specs(List.of(id)).get(id));
+    }
+
+    /**
+     * The part spec that a record cites at a place.
+     *
+     * @param field the request's field, for the refusal
+     * @throws Refusal INVALID where there is none, or it is of another category
+     */
+    public PartSpec cited(UUID id, Category category, String field) {
+        PartSpec spec = spec(id).orElseThrow(() -> Refusal.invalid(field, "part-spec.unknown", field));
+        if (spec.category() != category) {
+            throw Refusal.invalid(field, "part-spec.other-category", spec.category(), category);
+        }
+        return spec;
+    }
+
+    /** Every correction of the given part specs, in the order in which they were recorded. */
+    public List<Correction> corrections(Collection<UUID> partSpecIds) {
+        return partSpecIds.isEmpty()
+                ? List.of()
+                : corrections.of(Set.copyOf(partSpecIds)).stream()
+                        .map(row -> new Correction(row.getId(), row.partSpecId(), row.recordedAt()))
+                        .toList();
+    }
+
+    /** The effect groups with all their moves. */
+    public EffectGroups effectGroups() {
+        return new EffectGroups(
+                moves.findAll().stream().map(CategoryMoveRow::move).toList());
+    }
+
+    List<PartSpec> withCorrections(List<PartSpecRow> rows) {
+        Map<UUID, CorrectionRow> last = new HashMap<>();
+        if (!rows.isEmpty()) {
+            corrections
+                    .of(rows.stream().map(PartSpecRow::getId).toList())
+                    .forEach(correction -> last.put(correction.partSpecId(), correction));
+        }
+        return rows.stream()
+                .map(row -> spec(row, Optional.ofNullable(last.get(row.getId()))))
+                .toList();
+    }
+
+    @SuppressWarnings("unchecked") // attributes are written as a JSON object
+    private PartSpec spec(PartSpecRow row, Optional<CorrectionRow> correction) {
+        Map<String, Object> attributes =
+                json.read(correction.map(CorrectionRow::attributes).orElse(row.attributes()), Map.class);
+        return new PartSpec(
+                row.getId(),
+                row.category(),
+                row.maker(),
+                row.partNumber(),
+                row.specRevision(),
+                attributes,
+                row.complianceNote(),
+                row.recordedAt(),
+                correction.map(CorrectionRow::recordedAt).orElse(null));
+    }
+}

@@ -1,0 +1,134 @@
+package org.bayhold.catalog;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.ChainKind;
+import org.bayhold.journal.Chains;
+import org.bayhold.journal.Ids;
+import org.bayhold.journal.Personal;
+import org.bayhold.journal.WriteRequest;
+import org.bayhold.journal.WriteTemplate;
+import org.bayhold.journal.Written;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+/** Writing the catalogue. */
+@Component
+class CatalogWrites {
+    private final PartSpecs specs;
+    private final Corrections corrections;
+    private final CategoryMoves moves;
+    private final Catalog catalog;
+    private final WriteTemplate writes;
+    private final CanonicalJson json;
+    private final ObjectProvider<AfterCorrection> after;
+
+    CatalogWrites(
+            PartSpecs specs,
+            Corrections corrections,
+            CategoryMoves moves,
+            Catalog catalog,
+            WriteTemplate writes,
+            CanonicalJson json,
+            ObjectProvider<AfterCorrection> after) {
+        this.specs = specs;
+        this.corrections = corrections;
+        this.moves = moves;
+        this.catalog = catalog;
+        this.writes = writes;
+        this.json = json;
+        this.after = after;
+    }
+
+    /** A part spec as asked for. */
+    record NewSpec(
+            Category category,
+            String maker,
+            String partNumber,
+            String specRevision,
+            Map<String, Object> attributes,
+            @Nullable String complianceNote) {}
+
+    private record Corrected(UUID partSpecId, Map<String, Object> attributes, Personal reason) {}
+
+    private record Moved(Category category, boolean noEffect, Personal reason) {}
+
+    /** A recorded correction, as answered. */
+    record CorrectionMade(UUID correctionId, PartSpec partSpec) {}
+
+    /** A recorded move, as answered. */
+    record MoveMade(UUID id, Category category, EffectGroup group) {}
+
+    Written<PartSpec> add(WriteRequest request, NewSpec spec) {
+        UUID id = Ids.next();
+        return writes.begin(request, id, ChainKind.PART_SPEC, PartSpec.class, chain -> {
+            String key = PartSpecRow.nameKey(spec.maker(), spec.partNumber(), spec.specRevision());
+            if (specs.isNamed(key)) {
+                throw Refusal.conflict(
+                        "partNumber", "part-spec.exists", spec.maker(), spec.partNumber(), spec.specRevision());
+            }
+            PartSpecRow row = new PartSpecRow(
+                    id,
+                    spec.category(),
+                    spec.maker(),
+                    spec.partNumber(),
+                    spec.specRevision(),
+                    json.write(spec.attributes()),
+                    spec.complianceNote(),
+                    chain.recordedAt(),
+                    chain.by());
+            specs.save(row);
+            chain.append("PART_SPEC_ADDED", id, chain.recordedAt(), spec);
+            return catalog.withCorrections(List.of(row)).get(0);
+        });
+    }
+
+    /** Locks out every decision that may rest on the part, so that no car slips between the correction and its items. */
+    Written<CorrectionMade> correct(
+            WriteRequest request, UUID partSpecId, Map<String, Object> attributes, String reason) {
+        PartSpec known = catalog.spec(partSpecId).orElseThrow(() -> Refusal.notFound("part-spec.not-found"));
+        Written<CorrectionMade> written = writes.write(request, partSpecId, CorrectionMade.class, chain -> {
+            chain.takeShop();
+            UUID id = Ids.next();
+            Personal why = chain.keepText(reason);
+            CorrectionRow row =
+                    new CorrectionRow(id, partSpecId, json.write(attributes), why.id(), chain.recordedAt(), chain.by());
+            corrections.save(row);
+            chain.append("PART_SPEC_CORRECTED", id, chain.recordedAt(), new Corrected(partSpecId, attributes, why));
+            return new CorrectionMade(
+                    id,
+                    new PartSpec(
+                            partSpecId,
+                            known.category(),
+                            known.maker(),
+                            known.partNumber(),
+                            known.specRevision(),
+                            attributes,
+                            known.complianceNote(),
+                            known.recordedAt(),
+                            row.recordedAt()));
+        });
+        after.ifAvailable(next -> catalog.corrections(List.of(partSpecId)).stream()
+                .filter(correction -> correction.id().equals(written.value().correctionId()))
+                .forEach(next::corrected));
+        return written;
+    }
+
+    Written<MoveMade> move(WriteRequest request, Category category, boolean noEffect, String reason) {
+        Written<MoveMade> written = writes.write(request, Chains.SHOP, MoveMade.class, chain -> {
+            UUID id = Ids.next();
+            Personal why = chain.keepText(reason);
+            CategoryMove move = new CategoryMove(category, noEffect, chain.recordedAt(), chain.recordedAt());
+            moves.save(new CategoryMoveRow(id, move, why.id(), chain.by()));
+            chain.append("CATEGORY_MOVED", id, move.effectiveAt(), new Moved(category, noEffect, why));
+            EffectGroup group = new EffectGroups(List.of(move)).of(category, move.effectiveAt(), move.recordedAt());
+            return new MoveMade(id, category, group);
+        });
+        after.ifAvailable(next -> next.moved(written.value().id(), category));
+        return written;
+    }
+}

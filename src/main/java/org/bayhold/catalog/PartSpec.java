@@ -1,0 +1,23 @@
+package org.bayhold.catalog;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One part of the catalogue, with its attributes as last corrected.
+ *
+ * @param attributes by name, with the unit in the name
+ * @param correctedAt when the attributes were last corrected; null where never
+ */
+public record PartSpec(
+        UUID id,
+        Category category,
+        String maker,
+        String partNumber,
+        String specRevision,
+        Map<String, Object> attributes,
+        @Nullable String complianceNote,
+        Instant recordedAt,
+        @Nullable Instant correctedAt) {}

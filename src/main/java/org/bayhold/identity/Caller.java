@@ -1,0 +1,42 @@
+package org.bayhold.identity;
+
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who is asking.
+ *
+ * @param tokenId the access token that was shown; null for a signed-in page
+ * @param maySign the token was made for signatures
+ */
+public record Caller(
+        UUID userId,
+        String username,
+        Set<Role> roles,
+        @Nullable UUID tokenId,
+        boolean maySign) {
+    public Caller {
+        roles = Set.copyOf(roles);
+    }
+
+    public boolean may(Act act) {
+        return act.allowedTo(roles);
+    }
+
+    /** Refuses (FORBIDDEN) unless this caller may do {@code act}. */
+    public void must(Act act) {
+        if (!may(act)) {
+            throw Refusal.forbidden("forbidden.act", act.name());
+        }
+    }
+
+    /** Refuses (FORBIDDEN) unless this caller may do {@code act} and can sign for it. */
+    public void mustSign(Act act) {
+        must(act);
+        if (!maySign) {
+            throw Refusal.forbidden("forbidden.signature");
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.bayhold.identity;
+
+import java.util.Objects;
+import org.springframework.security.authentication.AuthenticationProvider;
+import org.springframework.security.authentication.BadCredentialsException;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Component;
+
+/** Name and password. An unknown name takes as long as a wrong password, so that names cannot be found out by time. */
+@Component
+class SignIn implements AuthenticationProvider {
+    private final Users users;
+    private final PasswordEncoder passwords;
+    private final String nobodysHash;
+
+    SignIn(Users users, PasswordEncoder passwords) {
+        this.users = users;
+        this.passwords = passwords;
+        this.nobodysHash = Objects.requireNonNull(passwords.encode("nobody has this password"));
+    }
+
+    @Override
+    public Authentication authenticate(Authentication authentication) throws AuthenticationException {
+        String password = String.valueOf(authentication.getCredentials());
+        var user = users.named(authentication.getName());
+        boolean matches =
+                passwords.matches(password, user.map(UserRow::passwordHash).orElse(nobodysHash));
+        return user.filter(row -> matches && row.enabled())
+                .map(row -> new CallerAuthentication(new Caller(row.getId(), row.username(), row.roles(), null, false)))
+                .orElseThrow(() -> new BadCredentialsException("name or password is wrong"));
+    }
+
+    @Override
+    public boolean supports(Class<?> authentication) {
+        return UsernamePasswordAuthenticationToken.class.isAssignableFrom(authentication);
+    }
+}

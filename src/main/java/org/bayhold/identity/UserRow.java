@@ -1,0 +1,68 @@
+package org.bayhold.identity;
+
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.journal.AppendOnly;
+
+/** A person who may sign in. */
+@Entity
+@Table(name = "app_user")
+class UserRow extends AppendOnly<UUID> {
+    @Id
+    private UUID id;
+
+    private String username;
+    private String passwordHash;
+    private boolean enabled;
+    private Instant createdAt;
+
+    @ElementCollection
+    @CollectionTable(name = "app_user_role", joinColumns = @JoinColumn(name = "user_id"))
+    @Column(name = "role")
+    @Enumerated(EnumType.STRING)
+    private Set<Role> roles;
+
+    @SuppressWarnings("NullAway.Init") // Hibernate fills it
+    protected UserRow() {}
+
+    UserRow(UUID id, String username, String passwordHash, Set<Role> roles, Instant createdAt) {
+        this.id = id;
+        this.username = username;
+        this.passwordHash = passwordHash;
+        this.enabled = true;
+        this.roles = EnumSet.copyOf(roles);
+        this.createdAt = createdAt;
+    }
+
+    @Override
+    public UUID getId() {
+        return id;
+    }
+
+    String username() {
+        return username;
+    }
+
+    String passwordHash() {
+        return passwordHash;
+    }
+
+    boolean enabled() {
+        return enabled;
+    }
+
+    Set<Role> roles() {
+        return roles;
+    }
+}

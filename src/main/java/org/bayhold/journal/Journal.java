@@ -1,0 +1,42 @@
+package org.bayhold.journal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+
+/** Reading the journal. */
+@Component
+public class Journal {
+    private final JournalEntries entries;
+    private final ChainHeads heads;
+    private final CanonicalJson json;
+
+    Journal(JournalEntries entries, ChainHeads heads, CanonicalJson json) {
+        this.entries = entries;
+        this.heads = heads;
+        this.json = json;
+    }
+
+    /** Every entry of a chain, in order. */
+    public List<Entry> entriesOf(UUID chainId) {
+        return entries.bodiesOf(chainId).stream()
+                .map(body -> json.read(body, Entry.class))
+                .toList();
+    }
+
+    /** The hash of the entry that recorded {@code id}. */
+    public Optional<String> hashOf(UUID id) {
+        return entries.hashOf(id);
+    }
+
+    /** The chain that holds the record {@code id}. */
+    public Optional<UUID> chainOf(UUID id) {
+        return entries.chainOf(id);
+    }
+
+    /** The retune item that is open on a car. */
+    public Optional<UUID> openItemOf(UUID chainId) {
+        return heads.findById(chainId).map(ChainHead::openItemId);
+    }
+}

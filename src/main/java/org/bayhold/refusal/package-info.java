@@ -1,0 +1,5 @@
+/** How a request is refused: a closed set of codes, with the fields and the reasons. */
+@NullMarked
+package org.bayhold.refusal;
+
+import org.jspecify.annotations.NullMarked;
