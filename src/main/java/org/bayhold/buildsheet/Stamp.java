@@ -16,5 +16,5 @@ public record Stamp(UUID id, UUID vehicleId, long seq, Instant effectiveAt, Inst
     /** Facts of equal effective time stand in the order in which they were recorded. docs/rules.md, rule 9. */
     public static final Comparator<Stamp> IN_ORDER = Comparator.comparing(Stamp::effectiveAt)
             .thenComparing(Stamp::recordedAt)
-            .thenComparing(Stamp::seq);
+            .thenComparingLong(Stamp::seq);
 }

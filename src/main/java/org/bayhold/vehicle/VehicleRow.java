@@ -1,0 +1,165 @@
+package org.bayhold.vehicle;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+import org.bayhold.journal.AppendOnly;
+import org.bayhold.journal.Personal;
+import org.bayhold.obd.Reading;
+import org.jspecify.annotations.Nullable;
+
+/** One car as it is now; how it came to be so stands in its chain. */
+@Entity
+@Table(name = "vehicle")
+class VehicleRow extends AppendOnly<UUID> {
+    @Id
+    private UUID id;
+
+    private @Nullable String vin;
+    private @Nullable String frameNumber;
+    private String description;
+    private @Nullable String engine;
+    private @Nullable Integer displacementCc;
+    private @Nullable Integer cylinders;
+
+    @Enumerated(EnumType.STRING)
+    private Baseline baseline;
+
+    private String registeredEcu;
+    private String ecuHardware;
+    private @Nullable String factoryCalid;
+    private @Nullable String factoryCvn;
+    private @Nullable Integer odometerKm;
+    private @Nullable UUID plateId;
+    private @Nullable UUID ownerNameId;
+    private @Nullable UUID ownerPhoneId;
+    private @Nullable UUID ownerEmailId;
+    private long version;
+    private Instant registeredAt;
+
+    @SuppressWarnings("NullAway.Init") // Hibernate fills it
+    protected VehicleRow() {}
+
+    VehicleRow(UUID id, VehicleRegistered registered, long version, Instant registeredAt) {
+        this.id = id;
+        this.vin = registered.vin();
+        this.frameNumber = registered.frameNumber();
+        this.description = registered.description();
+        this.engine = registered.engine();
+        this.displacementCc = registered.displacementCc();
+        this.cylinders = registered.cylinders();
+        this.baseline = registered.baseline();
+        this.registeredEcu = registered.ecuHardware();
+        this.ecuHardware = registered.ecuHardware();
+        this.factoryCalid = registered.factoryCalid();
+        this.factoryCvn = registered.factoryCvn();
+        this.odometerKm = registered.odometerKm();
+        this.plateId = id(registered.plate());
+        this.ownerNameId = id(registered.owner().name());
+        this.ownerPhoneId = id(registered.owner().phone());
+        this.ownerEmailId = id(registered.owner().email());
+        this.version = version;
+        this.registeredAt = registeredAt;
+    }
+
+    /** Takes over what an amendment says; what it leaves out stays. */
+    void amend(VehicleAmended amended, long version) {
+        this.version = version;
+        if (amended.plate() != null || amended.plateRemoved()) {
+            this.plateId = id(amended.plate());
+        }
+        if (amended.owner() != null) {
+            this.ownerNameId = id(amended.owner().name());
+            this.ownerPhoneId = id(amended.owner().phone());
+            this.ownerEmailId = id(amended.owner().email());
+        }
+        this.engine = amended.engine() == null ? engine : amended.engine();
+        this.displacementCc = amended.displacementCc() == null ? displacementCc : amended.displacementCc();
+        this.cylinders = amended.cylinders() == null ? cylinders : amended.cylinders();
+    }
+
+    private static @Nullable UUID id(@Nullable Personal personal) {
+        return personal == null ? null : personal.id();
+    }
+
+    @Override
+    public UUID getId() {
+        return id;
+    }
+
+    Registration registration() {
+        return new Registration(id, baseline, registeredEcu, new Reading(factoryCalid, factoryCvn, null), registeredAt);
+    }
+
+    @Nullable String vin() {
+        return vin;
+    }
+
+    @Nullable String frameNumber() {
+        return frameNumber;
+    }
+
+    String description() {
+        return description;
+    }
+
+    @Nullable String engine() {
+        return engine;
+    }
+
+    @Nullable Integer displacementCc() {
+        return displacementCc;
+    }
+
+    @Nullable Integer cylinders() {
+        return cylinders;
+    }
+
+    Baseline baseline() {
+        return baseline;
+    }
+
+    String ecuHardware() {
+        return ecuHardware;
+    }
+
+    @Nullable String factoryCalid() {
+        return factoryCalid;
+    }
+
+    @Nullable String factoryCvn() {
+        return factoryCvn;
+    }
+
+    @Nullable Integer odometerKm() {
+        return odometerKm;
+    }
+
+    @Nullable UUID plateId() {
+        return plateId;
+    }
+
+    @Nullable UUID ownerNameId() {
+        return ownerNameId;
+    }
+
+    @Nullable UUID ownerPhoneId() {
+        return ownerPhoneId;
+    }
+
+    @Nullable UUID ownerEmailId() {
+        return ownerEmailId;
+    }
+
+    long version() {
+        return version;
+    }
+
+    Instant registeredAt() {
+        return registeredAt;
+    }
+}

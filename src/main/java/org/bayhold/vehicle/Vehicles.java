@@ -1,0 +1,101 @@
+package org.bayhold.vehicle;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
+import org.bayhold.journal.PersonalData;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Reading cars. */
+@Component
+public class Vehicles {
+    private final VehicleRows rows;
+    private final PersonalData personalData;
+
+    Vehicles(VehicleRows rows, PersonalData personalData) {
+        this.rows = rows;
+        this.personalData = personalData;
+    }
+
+    public Optional<Registration> registration(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::registration);
+    }
+
+    /** A car as this caller may see it. */
+    public Optional<VehicleView> view(UUID vehicleId, Caller caller) {
+        return rows.findById(vehicleId).map(row -> view(row, caller, List.of()));
+    }
+
+    /** Cars as this caller may see them, by id. */
+    public Map<UUID, VehicleView> views(Collection<UUID> vehicleIds, Caller caller) {
+        Map<UUID, VehicleView> views = new HashMap<>();
+        views(rows.findAllById(Set.copyOf(vehicleIds)), caller).forEach(view -> views.put(view.id(), view));
+        return views;
+    }
+
+    /** Keeps up what was folded of a car: its ECU hardware, and the odometer where a new reading came. */
+    public void now(UUID vehicleId, String ecuHardware, @Nullable Integer odometerKm) {
+        if (rows.now(vehicleId, ecuHardware, odometerKm) == 0) {
+            throw Refusal.notFound("vehicle.not-found");
+        }
+    }
+
+    /** The last odometer reading on record, in km. */
+    public Optional<Integer> odometerKm(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::odometerKm);
+    }
+
+    VehicleView view(VehicleRow row, Caller caller, List<String> warnings) {
+        return view(row, caller, warnings, personalData.readIds(personalIds(row)));
+    }
+
+    List<VehicleView> views(List<VehicleRow> found, Caller caller) {
+        List<@Nullable UUID> ids = new ArrayList<>();
+        found.forEach(row -> ids.addAll(personalIds(row)));
+        PersonalData.Texts texts = personalData.readIds(ids);
+        return found.stream().map(row -> view(row, caller, List.of(), texts)).toList();
+    }
+
+    private static List<@Nullable UUID> personalIds(VehicleRow row) {
+        List<@Nullable UUID> ids = new ArrayList<>();
+        ids.add(row.plateId());
+        ids.add(row.ownerNameId());
+        ids.add(row.ownerPhoneId());
+        ids.add(row.ownerEmailId());
+        return ids;
+    }
+
+    private static VehicleView view(VehicleRow row, Caller caller, List<String> warnings, PersonalData.Texts texts) {
+        boolean contacts = caller.may(Act.SEE_CONTACTS);
+        return new VehicleView(
+                row.getId(),
+                row.vin(),
+                row.frameNumber(),
+                row.description(),
+                row.engine(),
+                row.displacementCc(),
+                row.cylinders(),
+                row.ecuHardware(),
+                row.baseline(),
+                row.factoryCalid(),
+                row.factoryCvn(),
+                texts.of(row.plateId()),
+                row.odometerKm(),
+                new VehicleView.Customer(
+                        texts.of(row.ownerNameId()),
+                        contacts ? texts.of(row.ownerPhoneId()) : null,
+                        contacts ? texts.of(row.ownerEmailId()) : null),
+                row.registeredAt(),
+                warnings,
+                row.version());
+    }
+}
