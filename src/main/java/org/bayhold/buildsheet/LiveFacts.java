@@ -28,7 +28,8 @@ final class LiveFacts {
         known.stream()
                 .filter(Fact.Voided.class::isInstance)
                 .map(Fact.Voided.class::cast)
-                .sorted(Comparator.comparingLong((Fact.Voided fact) -> fact.stamp().seq())
+                .sorted(Comparator.comparingLong(
+                                (Fact.Voided fact) -> fact.stamp().seq())
                         .reversed())
                 .filter(fact -> !voided.contains(fact.stamp().id()))
                 .forEach(fact -> voided.add(fact.targetId()));

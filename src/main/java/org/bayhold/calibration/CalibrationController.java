@@ -1,0 +1,98 @@
+package org.bayhold.calibration;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.Size;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Call;
+import org.bayhold.identity.Needs;
+import org.bayhold.journal.Page;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Revisions over HTTP. */
+@RestController
+@RequestMapping("/api/v1/calibrations")
+class CalibrationController {
+    private final CalibrationWrites writes;
+    private final CalibrationRows rows;
+    private final Withdrawals withdrawals;
+    private final CalibrationViews views;
+
+    CalibrationController(
+            CalibrationWrites writes, CalibrationRows rows, Withdrawals withdrawals, CalibrationViews views) {
+        this.writes = writes;
+        this.rows = rows;
+        this.withdrawals = withdrawals;
+        this.views = views;
+    }
+
+    /** Why a revision is withdrawn. */
+    record WithdrawalRequest(@NotBlank @Size(max = 2000) String reason) {}
+
+    /** A withdrawn revision, and the cars that run it. */
+    record WithdrawalAnswer(@JsonUnwrapped CalibrationView calibration, List<?> affectedVehicles) {}
+
+    @Needs(Act.ISSUE_CALIBRATION)
+    @PostMapping
+    ResponseEntity<CalibrationView> issue(Call call, @Valid @RequestBody CalibrationRequest request) {
+        CalibrationView view = writes.issue(call, request).value();
+        return ResponseEntity.created(URI.create("/api/v1/calibrations/" + view.id()))
+                .body(view);
+    }
+
+    @Needs(Act.ISSUE_CALIBRATION)
+    @PostMapping("/{id}/withdrawal")
+    WithdrawalAnswer withdraw(Call call, @PathVariable UUID id, @Valid @RequestBody WithdrawalRequest request) {
+        CalibrationWrites.WithdrawalView view = writes.withdraw(call, id, request.reason());
+        return new WithdrawalAnswer(view.calibration(), view.affectedVehicles());
+    }
+
+    @Needs(Act.READ)
+    @GetMapping("/{id}")
+    CalibrationView get(@PathVariable UUID id) {
+        return views(List.of(id)).stream().findFirst().orElseThrow(() -> Refusal.notFound("calibration.not-found"));
+    }
+
+    @Needs(Act.READ)
+    @GetMapping
+    Page<CalibrationView> find(
+            @RequestParam @Nullable String ecuHardware,
+            @RequestParam @Nullable String q,
+            @RequestParam @Nullable UUID after,
+            @RequestParam @Nullable Integer limit) {
+        int size = Page.size(limit);
+        List<UUID> found = rows.find(ecuHardware, Page.like(q), Page.after(after), Limit.of(size + 1));
+        return Page.of(views(found), size, CalibrationView::id);
+    }
+
+    private List<CalibrationView> views(List<UUID> ids) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, CalibrationRow> found =
+                rows.whole(ids).stream().collect(Collectors.toMap(CalibrationRow::getId, Function.identity()));
+        return ids.stream()
+                .filter(found::containsKey)
+                .map(id -> views.view(
+                        java.util.Objects.requireNonNull(found.get(id)),
+                        withdrawals.findById(id).orElse(null)))
+                .toList();
+    }
+}

@@ -1,0 +1,26 @@
+package org.bayhold.calibration;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface CalibrationRows extends JpaRepository<CalibrationRow, UUID> {
+    boolean existsByNameKey(String nameKey);
+
+    @Query("select distinct c from CalibrationRow c left join fetch c.coverage where c.id in ?1")
+    List<CalibrationRow> whole(Collection<UUID> ids);
+
+    @Query("select c.id from CalibrationRow c where c.calid = ?1 and c.cvn = ?2")
+    List<UUID> reporting(@Nullable String calid, @Nullable String cvn);
+
+    @Query("select c.id from CalibrationRow c where c.fileSha256 = ?1")
+    List<UUID> ofFile(@Nullable String fileSha256);
+
+    @Query("select c.id from CalibrationRow c where (?1 is null or c.ecuHardware = ?1)"
+            + " and (c.nameKey like ?2 escape '!' or lower(c.calid) like ?2 escape '!') and c.id > ?3 order by c.id")
+    List<UUID> find(@Nullable String ecuHardware, String like, UUID after, Limit limit);
+}

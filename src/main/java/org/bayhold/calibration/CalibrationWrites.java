@@ -1,0 +1,154 @@
+package org.bayhold.calibration;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.catalog.Catalog;
+import org.bayhold.catalog.Place;
+import org.bayhold.identity.Call;
+import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.ChainKind;
+import org.bayhold.journal.Ids;
+import org.bayhold.journal.Personal;
+import org.bayhold.journal.WriteTemplate;
+import org.bayhold.journal.Written;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+/** Issuing and withdrawing revisions. */
+@Component
+class CalibrationWrites {
+    private final CalibrationRows rows;
+    private final Withdrawals withdrawals;
+    private final Catalog catalog;
+    private final CalibrationViews views;
+    private final WriteTemplate writes;
+    private final CanonicalJson json;
+    private final Calibrations calibrations;
+    private final ObjectProvider<AfterWithdrawal> after;
+
+    CalibrationWrites(
+            CalibrationRows rows,
+            Withdrawals withdrawals,
+            Catalog catalog,
+            CalibrationViews views,
+            WriteTemplate writes,
+            CanonicalJson json,
+            Calibrations calibrations,
+            ObjectProvider<AfterWithdrawal> after) {
+        this.rows = rows;
+        this.withdrawals = withdrawals;
+        this.catalog = catalog;
+        this.views = views;
+        this.writes = writes;
+        this.json = json;
+        this.calibrations = calibrations;
+        this.after = after;
+    }
+
+    private record Withdrawn(Personal reason) {}
+
+    /** A revision that was withdrawn, with the cars that run it: their owners are to be called. */
+    record WithdrawalView(CalibrationView calibration, List<?> affectedVehicles) {}
+
+    Written<CalibrationView> issue(Call call, CalibrationRequest request) {
+        if ((request.calid() == null) != (request.cvn() == null)) {
+            throw Refusal.invalid(request.calid() == null ? "calid" : "cvn", "calibration.calid-and-cvn");
+        }
+        if (request.calid() == null && request.fileSha256() == null) {
+            throw Refusal.invalid("calid", "calibration.unidentified");
+        }
+        List<CoverageLine> coverage = coverage(request.coverage());
+        UUID id = Ids.next();
+        return writes.begin(call.request(), id, ChainKind.CALIBRATION, CalibrationView.class, chain -> {
+            String name = request.name().strip();
+            String revision = request.revision().strip();
+            if (rows.existsByNameKey(CalibrationRow.nameKey(name, revision))) {
+                throw Refusal.conflict("revision", "calibration.exists", name, revision);
+            }
+            CalibrationIssued issued = new CalibrationIssued(
+                    name,
+                    revision,
+                    request.ecuHardware().strip(),
+                    strip(request.calid()),
+                    upper(request.cvn()),
+                    lower(request.fileSha256()),
+                    request.purpose() == null ? Purpose.NORMAL : request.purpose(),
+                    strip(request.limits()),
+                    coverage,
+                    request.assumes() == null ? Map.of() : request.assumes(),
+                    request.boostTargetKpa(),
+                    chain.keep(strip(request.note())));
+            CalibrationRow row =
+                    new CalibrationRow(id, issued, json.write(issued.assumes()), chain.recordedAt(), chain.by());
+            chain.append("CALIBRATION_ISSUED", id, chain.recordedAt(), issued);
+            rows.saveAndFlush(row);
+            return views.view(row, null);
+        });
+    }
+
+    /**
+     * Withdraws a revision. Its chain's head is what every write that cites the revision holds shared, so after the
+     * commit no decision still rests on it; the items on the cars that run it follow car by car.
+     */
+    WithdrawalView withdraw(Call call, UUID id, String reason) {
+        CalibrationView view = writes.write(call.request(), id, CalibrationView.class, chain -> {
+                    CalibrationRow row = rows.findById(id).orElseThrow(() -> Refusal.notFound("calibration.not-found"));
+                    if (withdrawals.existsById(id)) {
+                        throw Refusal.conflict("id", "calibration.withdrawn");
+                    }
+                    Personal why = chain.keepText(reason.strip());
+                    WithdrawalRow withdrawal = new WithdrawalRow(id, why.id(), chain.recordedAt(), chain.by());
+                    chain.append("CALIBRATION_WITHDRAWN", Ids.next(), chain.recordedAt(), new Withdrawn(why));
+                    withdrawals.saveAndFlush(withdrawal);
+                    return views.view(row, withdrawal);
+                })
+                .value();
+        List<Object> affected = new ArrayList<>();
+        Revision revision = calibrations.revision(id).orElseThrow();
+        after.ifAvailable(next -> affected.addAll(next.withdrawn(revision, call.caller())));
+        return new WithdrawalView(view, affected);
+    }
+
+    private List<CoverageLine> coverage(List<CalibrationRequest.Line> lines) {
+        List<CoverageLine> coverage = new ArrayList<>();
+        Set<Place> places = new HashSet<>();
+        for (int i = 0; i < lines.size(); i++) {
+            CalibrationRequest.Line line = lines.get(i);
+            String field = "coverage[" + i + "]";
+            Place place = new Place(line.category(), strip(line.position()));
+            if (!places.add(place)) {
+                throw Refusal.invalid(field, "calibration.place-twice", line.category());
+            }
+            List<UUID> parts = line.partSpecIds() == null ? List.of() : line.partSpecIds();
+            boolean factoryAllowed = Boolean.TRUE.equals(line.factoryAllowed());
+            boolean noneAllowed = Boolean.TRUE.equals(line.noneAllowed());
+            if (parts.isEmpty() && !factoryAllowed && !noneAllowed) {
+                throw Refusal.invalid(field, "calibration.covers-nothing", line.category());
+            }
+            parts.forEach(part -> catalog.cited(part, line.category(), field + ".partSpecIds"));
+            coverage.add(new CoverageLine(place, parts.stream().distinct().toList(), factoryAllowed, noneAllowed));
+        }
+        return coverage;
+    }
+
+    private static @Nullable String strip(@Nullable String typed) {
+        return typed == null || typed.isBlank() ? null : typed.strip();
+    }
+
+    private static @Nullable String upper(@Nullable String typed) {
+        String text = strip(typed);
+        return text == null ? null : text.toUpperCase(Locale.ROOT);
+    }
+
+    private static @Nullable String lower(@Nullable String typed) {
+        String text = strip(typed);
+        return text == null ? null : text.toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,56 @@
+package org.bayhold.calibration;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.bayhold.obd.Reading;
+import org.springframework.stereotype.Component;
+
+/** Reading revisions. */
+@Component
+public class Calibrations {
+    private final CalibrationRows rows;
+    private final Withdrawals withdrawals;
+
+    Calibrations(CalibrationRows rows, Withdrawals withdrawals) {
+        this.rows = rows;
+        this.withdrawals = withdrawals;
+    }
+
+    /** Revisions with their coverage and withdrawal, in the order in which they were issued; unknown ids are left out. */
+    public List<Revision> revisions(Collection<UUID> ids) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Set<UUID> wanted = Set.copyOf(ids);
+        Map<UUID, WithdrawalRow> withdrawn =
+                withdrawals.findAllById(wanted).stream().collect(Collectors.toMap(WithdrawalRow::getId, row -> row));
+        return rows.whole(wanted).stream()
+                .map(row -> row.revision(Optional.ofNullable(withdrawn.get(row.getId()))
+                        .map(WithdrawalRow::withdrawnAt)
+                        .orElse(null)))
+                .sorted(Comparator.comparing(Revision::recordedAt).thenComparing(Revision::id))
+                .toList();
+    }
+
+    public Optional<Revision> revision(UUID id) {
+        return revisions(List.of(id)).stream().findFirst();
+    }
+
+    /** The ids of the revisions that an ECU with this reading may run. */
+    public List<UUID> idsShownBy(Reading reading) {
+        List<UUID> ids = new java.util.ArrayList<>();
+        if (reading.calid() != null && reading.cvn() != null) {
+            ids.addAll(rows.reporting(reading.calid(), reading.cvn()));
+        }
+        if (reading.fileSha256() != null) {
+            ids.addAll(rows.ofFile(reading.fileSha256()));
+        }
+        return ids.stream().distinct().toList();
+    }
+}
