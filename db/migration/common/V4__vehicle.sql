@@ -12,6 +12,7 @@ create table vehicle (
     ecu_hardware    varchar(64)                 not null,
     factory_calid   varchar(64),
     factory_cvn     varchar(64),
+    registered_km   integer,
     odometer_km     integer,
     plate_id        uuid references personal_data (id),
     owner_name_id   uuid references personal_data (id),

@@ -232,6 +232,7 @@ public sealed interface Fact {
     /**
      * The car left.
      *
+     * @param failedChecks how many checks failed then; 0 for CLEAR
      * @param decision the whole decision that stood then, as canonical JSON, with the version of the rules that made it
      */
     record HandedOver(
@@ -239,7 +240,9 @@ public sealed interface Fact {
             HandoffBasis basis,
             @Nullable Integer odometerKm,
             @Nullable Release exception,
-            String decision) implements Fact {
+            int failedChecks,
+            String decision)
+            implements Fact {
         @Override
         public void tell(Listener listener) {
             listener.handedOver(this);
@@ -247,7 +250,7 @@ public sealed interface Fact {
     }
 
     /** A handover was asked for and refused. */
-    record HandoffRefused(Stamp stamp, String decision) implements Fact {
+    record HandoffRefused(Stamp stamp, int failedChecks, String decision) implements Fact {
         @Override
         public void tell(Listener listener) {
             listener.handoffRefused(this);

@@ -3,7 +3,6 @@ package org.bayhold.calibration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -14,10 +13,10 @@ import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.ChainKind;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.Personal;
+import org.bayhold.journal.Text;
 import org.bayhold.journal.WriteTemplate;
 import org.bayhold.journal.Written;
 import org.bayhold.refusal.Refusal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
@@ -76,15 +75,15 @@ class CalibrationWrites {
                     name,
                     revision,
                     request.ecuHardware().strip(),
-                    strip(request.calid()),
-                    upper(request.cvn()),
-                    lower(request.fileSha256()),
+                    Text.strip(request.calid()),
+                    Text.upper(request.cvn()),
+                    Text.lower(request.fileSha256()),
                     request.purpose() == null ? Purpose.NORMAL : request.purpose(),
-                    strip(request.limits()),
+                    Text.strip(request.limits()),
                     coverage,
                     request.assumes() == null ? Map.of() : request.assumes(),
                     request.boostTargetKpa(),
-                    chain.keep(strip(request.note())));
+                    chain.keep(Text.strip(request.note())));
             CalibrationRow row =
                     new CalibrationRow(id, issued, json.write(issued.assumes()), chain.recordedAt(), chain.by());
             chain.append("CALIBRATION_ISSUED", id, chain.recordedAt(), issued);
@@ -122,7 +121,7 @@ class CalibrationWrites {
         for (int i = 0; i < lines.size(); i++) {
             CalibrationRequest.Line line = lines.get(i);
             String field = "coverage[" + i + "]";
-            Place place = new Place(line.category(), strip(line.position()));
+            Place place = Place.typed(line.category(), line.position());
             if (!places.add(place)) {
                 throw Refusal.invalid(field, "calibration.place-twice", line.category());
             }
@@ -136,19 +135,5 @@ class CalibrationWrites {
             coverage.add(new CoverageLine(place, parts.stream().distinct().toList(), factoryAllowed, noneAllowed));
         }
         return coverage;
-    }
-
-    private static @Nullable String strip(@Nullable String typed) {
-        return typed == null || typed.isBlank() ? null : typed.strip();
-    }
-
-    private static @Nullable String upper(@Nullable String typed) {
-        String text = strip(typed);
-        return text == null ? null : text.toUpperCase(Locale.ROOT);
-    }
-
-    private static @Nullable String lower(@Nullable String typed) {
-        String text = strip(typed);
-        return text == null ? null : text.toLowerCase(Locale.ROOT);
     }
 }

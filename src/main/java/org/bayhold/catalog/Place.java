@@ -1,6 +1,7 @@
 package org.bayhold.catalog;
 
 import java.util.Comparator;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,15 @@ public record Place(Category category, @Nullable String position) implements Com
 
     public static Place of(Category category) {
         return new Place(category, null);
+    }
+
+    /** The place that somebody typed: "Second  Rail" and "second rail" are one. */
+    public static Place typed(Category category, @Nullable String position) {
+        return new Place(
+                category,
+                position == null || position.isBlank()
+                        ? null
+                        : position.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
     }
 
     @Override

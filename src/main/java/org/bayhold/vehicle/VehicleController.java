@@ -9,6 +9,7 @@ import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Page;
+import org.bayhold.journal.Text;
 import org.bayhold.refusal.ETags;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;

@@ -33,6 +33,7 @@ class VehicleRow extends AppendOnly<UUID> {
     private String ecuHardware;
     private @Nullable String factoryCalid;
     private @Nullable String factoryCvn;
+    private @Nullable Integer registeredKm;
     private @Nullable Integer odometerKm;
     private @Nullable UUID plateId;
     private @Nullable UUID ownerNameId;
@@ -57,6 +58,7 @@ class VehicleRow extends AppendOnly<UUID> {
         this.ecuHardware = registered.ecuHardware();
         this.factoryCalid = registered.factoryCalid();
         this.factoryCvn = registered.factoryCvn();
+        this.registeredKm = registered.odometerKm();
         this.odometerKm = registered.odometerKm();
         this.plateId = id(registered.plate());
         this.ownerNameId = id(registered.owner().name());
@@ -133,6 +135,10 @@ class VehicleRow extends AppendOnly<UUID> {
 
     @Nullable String factoryCvn() {
         return factoryCvn;
+    }
+
+    @Nullable Integer registeredKm() {
+        return registeredKm;
     }
 
     @Nullable Integer odometerKm() {

@@ -9,6 +9,7 @@ import org.bayhold.identity.Call;
 import org.bayhold.journal.ChainKind;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.OpenChain;
+import org.bayhold.journal.Text;
 import org.bayhold.journal.WriteTemplate;
 import org.bayhold.journal.Written;
 import org.bayhold.refusal.Code;

@@ -49,9 +49,9 @@ public class Vehicles {
         }
     }
 
-    /** The last odometer reading on record, in km. */
-    public Optional<Integer> odometerKm(UUID vehicleId) {
-        return rows.findById(vehicleId).map(VehicleRow::odometerKm);
+    /** The odometer reading at registration, in km. */
+    public Optional<Integer> registeredOdometerKm(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::registeredKm);
     }
 
     VehicleView view(VehicleRow row, Caller caller, List<String> warnings) {

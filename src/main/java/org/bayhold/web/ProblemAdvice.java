@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.bayhold.refusal.Code;
+import org.bayhold.refusal.JsonReasons;
 import org.bayhold.refusal.Problems;
 import org.bayhold.refusal.Problems.FieldError;
 import org.bayhold.refusal.Refusal;

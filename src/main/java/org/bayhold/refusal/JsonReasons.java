@@ -1,8 +1,7 @@
-package org.bayhold.web;
+package org.bayhold.refusal;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.exc.StreamConstraintsException;
@@ -11,10 +10,10 @@ import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
 
 /** What is wrong with a JSON body, in words for the person who wrote it. */
-final class JsonReasons {
+public final class JsonReasons {
     private JsonReasons() {}
 
-    static Refusal of(@Nullable Throwable cause) {
+    public static Refusal of(@Nullable Throwable cause) {
         if (cause instanceof UnrecognizedPropertyException unknown) {
             return Refusal.invalid(path(unknown), "json.unknown-field", unknown.getPropertyName());
         }

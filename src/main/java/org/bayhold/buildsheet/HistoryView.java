@@ -1,0 +1,31 @@
+package org.bayhold.buildsheet;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * One record of a car's history as answered.
+ *
+ * @param voided who struck it out, when and why; null where it stands
+ * @param record the record's own fields
+ */
+record HistoryView(
+        UUID id,
+        String kind,
+        long seq,
+        Instant effectiveAt,
+        Instant recordedAt,
+        String by,
+        @Nullable Voiding voided,
+        JsonNode record) {
+
+    /** How a record was struck out. */
+    record Voiding(
+            UUID id,
+            Instant at,
+            String by,
+            @Nullable String reason,
+            @Nullable UUID replacedBy) {}
+}

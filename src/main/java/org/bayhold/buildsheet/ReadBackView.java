@@ -1,0 +1,28 @@
+package org.bayhold.buildsheet;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A recorded ECU check.
+ *
+ * @param matches it shows what the record says is in the ECU; null where the record does not say, or cannot be compared
+ */
+record ReadBackView(
+        UUID id,
+        String kind,
+        UUID vehicleId,
+        Instant effectiveAt,
+        Instant recordedAt,
+        String by,
+        @Nullable String calid,
+        @Nullable String cvn,
+        @Nullable String fileSha256,
+        Fact.Source source,
+        @Nullable Boolean matches,
+        @Nullable String performedBy,
+        @Nullable String note,
+        @Nullable UUID retuneItemId,
+        List<String> warnings) {}

@@ -1,0 +1,82 @@
+package org.bayhold.buildsheet;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.bayhold.identity.Call;
+import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.Written;
+import org.bayhold.vehicle.Vehicles;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Records a fact of any kind: checked against the car under its lock, appended, with its consequences, answered. */
+@Component
+class RecordFacts {
+    private final CarWrites writes;
+    private final Consequences consequences;
+    private final FactViews views;
+    private final Vehicles vehicles;
+    private final CanonicalJson json;
+
+    RecordFacts(CarWrites writes, Consequences consequences, FactViews views, Vehicles vehicles, CanonicalJson json) {
+        this.writes = writes;
+        this.consequences = consequences;
+        this.views = views;
+        this.vehicles = vehicles;
+        this.json = json;
+    }
+
+    <R extends FactRequest, V> Written<V> record(Call call, UUID vehicleId, Recorder<R, V> recorder, R request) {
+        return writes.write(call.request(), vehicleId, recorder.cites(request), recorder.view(), car -> {
+            Appended appended = append(car, recorder, request);
+            Consequences.Effect effect = consequences.of(car, appended.fact());
+            return json.read(answer(car, recorder, request, appended, effect), recorder.view());
+        });
+    }
+
+    /** A fact that was appended, and the car as it stood before at the fact's effective time. */
+    record Appended(Fact fact, CarState before, List<Fact> earlier) {}
+
+    <R extends FactRequest> Appended append(OpenCar car, Recorder<R, ?> recorder, R request) {
+        Instant at = car.chain().effectiveAt(request.effectiveAt());
+        CarState before = car.at(at);
+        List<Fact> earlier = car.record().facts();
+        Fact fact = recorder.fact(car, before, car.stamp(at), request);
+        car.append(fact);
+        return new Appended(fact, before, earlier);
+    }
+
+    <R extends FactRequest> ObjectNode answer(
+            OpenCar car, Recorder<R, ?> recorder, R request, Appended appended, Consequences.Effect effect) {
+        Fact fact = appended.fact();
+        ObjectNode answer = views.flat(List.of(fact)).get(0);
+        UUID item = effect.retuneItemId();
+        answer.put("retuneItemId", item == null ? null : item.toString());
+        ArrayNode warnings = answer.putArray("warnings");
+        if (ranBackwards(car, appended, request.odometerKm())) {
+            warnings.add("ODOMETER_RAN_BACKWARDS");
+        }
+        if (!appended.before().stay().inShop() && arrives(car, fact)) {
+            warnings.add("ARRIVAL_IMPLIED");
+        }
+        recorder.describe(car, appended.before(), fact, answer);
+        return answer;
+    }
+
+    private boolean ranBackwards(OpenCar car, Appended appended, @Nullable Integer km) {
+        return km != null
+                && Odometer.runsBackwards(
+                        appended.earlier(),
+                        appended.fact().stamp().effectiveAt(),
+                        km,
+                        vehicles.registeredOdometerKm(car.vehicleId()).orElse(null));
+    }
+
+    private static boolean arrives(OpenCar car, Fact fact) {
+        return !(fact instanceof Fact.Arrived)
+                && car.at(fact.stamp().effectiveAt()).stay().implied();
+    }
+}
