@@ -71,9 +71,11 @@ final class FoldingCar implements Fact.Listener {
         if (!isFuelOfTheCalibration(fact.place(), after)) {
             change(fact.stamp(), fact.place());
         }
-        put(fact.stamp(), fact.place(), after);
-        if (fact.place().category() == Category.ECU && fact.action() != Fact.Action.ADJUST) {
-            anotherEcu(fact);
+        if (fact.action() != Fact.Action.ADJUST) { // which is a change, but not what put the part there
+            put(fact.stamp(), fact.place(), after);
+            if (fact.place().category() == Category.ECU) {
+                anotherEcu(fact);
+            }
         }
     }
 
