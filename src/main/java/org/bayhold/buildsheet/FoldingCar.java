@@ -16,6 +16,7 @@ import org.bayhold.catalog.Place;
 import org.bayhold.obd.Reading;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;
+import org.jspecify.annotations.Nullable;
 
 /** A car while its facts are applied in order. */
 final class FoldingCar implements Fact.Listener {
@@ -34,6 +35,7 @@ final class FoldingCar implements Fact.Listener {
     private String ecuHardware;
     private InEcu inEcu;
     private boolean neverFlashed = true;
+    private @Nullable Instant firstTouchedAt;
     private CarState.Stay stay = new CarState.Stay(true, null, false);
 
     FoldingCar(
@@ -69,9 +71,11 @@ final class FoldingCar implements Fact.Listener {
         if (!isFuelOfTheCalibration(fact.place(), after)) {
             change(fact.stamp(), fact.place());
         }
-        put(fact.stamp(), fact.place(), after);
-        if (fact.place().category() == Category.ECU && fact.action() != Fact.Action.ADJUST) {
-            anotherEcu(fact);
+        if (fact.action() != Fact.Action.ADJUST) { // which is a change, but not what put the part there
+            put(fact.stamp(), fact.place(), after);
+            if (fact.place().category() == Category.ECU) {
+                anotherEcu(fact);
+            }
         }
     }
 
@@ -86,6 +90,7 @@ final class FoldingCar implements Fact.Listener {
 
     /** What was flashed into the ECU that was taken out counts no more (rule 12). */
     private void anotherEcu(Fact.PartChanged fact) {
+        touched(fact.stamp());
         boolean factoryEcu = fact.action() == Fact.Action.REFIT_FACTORY;
         if (fact.ecuHardware() != null) {
             ecuHardware = fact.ecuHardware();
@@ -110,6 +115,7 @@ final class FoldingCar implements Fact.Listener {
                 put(fact.stamp(), line.place(), found);
             }
             if (contradicts && line.place().category() == Category.ECU) {
+                touched(fact.stamp());
                 inEcu = new InEcu.Unknown();
             }
         }
@@ -137,11 +143,6 @@ final class FoldingCar implements Fact.Listener {
             found(fact)
                     .ifPresent(revision -> inEcu = new InEcu.Found(
                             revision, fact.stamp().effectiveAt(), fact.stamp().id()));
-        } else if (inEcu instanceof InEcu.Factory factory
-                && factory.reading().equals(Reading.NOTHING)
-                && neverFlashed
-                && changes.isEmpty()) {
-            inEcu = new InEcu.Factory(fact.reading());
         }
     }
 
@@ -198,7 +199,7 @@ final class FoldingCar implements Fact.Listener {
                 registration,
                 List.copyOf(lines.values()),
                 ecuHardware,
-                inEcu,
+                inEcu instanceof InEcu.Factory ? new InEcu.Factory(factoryReading()) : inEcu,
                 neverFlashed,
                 List.copyOf(changes),
                 List.copyOf(readBacks),
@@ -216,6 +217,23 @@ final class FoldingCar implements Fact.Listener {
         };
     }
 
+    private void touched(Stamp stamp) {
+        firstTouchedAt = firstTouchedAt == null ? stamp.effectiveAt() : firstTouchedAt;
+    }
+
+    /** From registration, or from a first ECU check earlier than the first change; a tie proves nothing (rules 9 and 10). */
+    private Reading factoryReading() {
+        if (!registration.factoryReading().equals(Reading.NOTHING)) {
+            return registration.factoryReading();
+        }
+        return readBacks.stream()
+                .findFirst()
+                .filter(check ->
+                        firstTouchedAt == null || check.stamp().effectiveAt().isBefore(firstTouchedAt))
+                .map(Fact.ReadBack::reading)
+                .orElse(Reading.NOTHING);
+    }
+
     /** The shop cannot work on a car that is out: its work implies that the car came in. */
     private void arriveIfShopWork(Stamp stamp, Fact.Source source) {
         if (source == Fact.Source.SHOP && !stay.inShop()) {
@@ -225,6 +243,7 @@ final class FoldingCar implements Fact.Listener {
 
     private void change(Stamp stamp, Place place) {
         if (groupOf(place.category()) != EffectGroup.NO_EFFECT) {
+            touched(stamp);
             changes.add(new CarState.Change(stamp.id(), place, stamp.effectiveAt(), stamp.recordedAt()));
         }
     }

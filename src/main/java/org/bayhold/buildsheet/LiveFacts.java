@@ -13,9 +13,11 @@ final class LiveFacts {
 
     private LiveFacts() {}
 
+    /** In the order of recording, in whichever order they are given. */
     static List<Fact> knownAt(List<Fact> facts, Instant knownAt) {
         return facts.stream()
                 .filter(fact -> !fact.stamp().recordedAt().isAfter(knownAt))
+                .sorted(Comparator.comparing(fact -> fact.stamp().seq()))
                 .toList();
     }
 
