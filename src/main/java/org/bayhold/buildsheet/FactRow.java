@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Immutable
 @Table(name = "fact")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class FactRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

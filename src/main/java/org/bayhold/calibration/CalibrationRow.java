@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Immutable
 @Table(name = "calibration")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class CalibrationRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

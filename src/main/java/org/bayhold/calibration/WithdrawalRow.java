@@ -12,6 +12,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "calibration_withdrawal")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class WithdrawalRow extends AppendOnly<UUID> {
     @Id
     private UUID calibrationId;

@@ -14,6 +14,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "category_move")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class CategoryMoveRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

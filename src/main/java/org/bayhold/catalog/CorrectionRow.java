@@ -13,6 +13,7 @@ import org.hibernate.annotations.Immutable;
 @Entity
 @Immutable
 @Table(name = "part_spec_correction")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class CorrectionRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

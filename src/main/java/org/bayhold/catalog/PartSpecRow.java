@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Immutable
 @Table(name = "part_spec")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class PartSpecRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

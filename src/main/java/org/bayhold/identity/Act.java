@@ -28,6 +28,7 @@ public enum Act {
     OWN_TOKENS(WRITER, TECHNICIAN, CALIBRATOR, MANAGER, AUDITOR, ADMINISTRATOR),
     OBSERVE(MANAGER, AUDITOR, ADMINISTRATOR);
 
+    @SuppressWarnings("ImmutableEnumChecker") // Set.of
     private final Set<Role> allowed;
 
     Act(Role... allowed) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** An access token, known only by its hash. */
 @Entity
 @Table(name = "access_token")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class TokenRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

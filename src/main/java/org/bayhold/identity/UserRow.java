@@ -18,6 +18,7 @@ import org.bayhold.journal.AppendOnly;
 /** A person who may sign in. */
 @Entity
 @Table(name = "app_user")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class UserRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** The end of a chain, and the row that a write of the chain locks. */
 @Entity
 @Table(name = "chain_head")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class ChainHead extends AppendOnly<UUID> {
     @Id
     private UUID chainId;

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Table(name = "idempotency")
 @IdClass(IdempotencyRow.Key.class)
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class IdempotencyRow extends AppendOnly<IdempotencyRow.Key> {
     /** A key means something only for the principal who made it. */
     record Key(UUID principal, String idemKey) implements Serializable {}

@@ -15,6 +15,7 @@ import org.hibernate.annotations.Immutable;
 @Immutable
 @Table(name = "journal_entry")
 @IdClass(JournalRow.Key.class)
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class JournalRow extends AppendOnly<JournalRow.Key> {
     /** Position in a chain. */
     record Key(UUID chainId, long seq) implements Serializable {}

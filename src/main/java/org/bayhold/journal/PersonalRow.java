@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Personal data apart from the record: the only text of a record that can be erased. */
 @Entity
 @Table(name = "personal_data")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class PersonalRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

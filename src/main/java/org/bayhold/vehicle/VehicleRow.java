@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 /** One car as it is now; how it came to be so stands in its chain. */
 @Entity
 @Table(name = "vehicle")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
 class VehicleRow extends AppendOnly<UUID> {
     @Id
     private UUID id;

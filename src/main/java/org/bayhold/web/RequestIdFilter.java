@@ -23,8 +23,11 @@ class RequestIdFilter extends OncePerRequestFilter {
         String id = Ids.next().toString();
         request.setAttribute(Problems.REQUEST_ID, id);
         response.setHeader("X-Request-Id", id);
-        try (MDC.MDCCloseable ignored = MDC.putCloseable("requestId", id)) {
+        MDC.put("requestId", id);
+        try {
             chain.doFilter(request, response);
+        } finally {
+            MDC.remove("requestId");
         }
     }
 }

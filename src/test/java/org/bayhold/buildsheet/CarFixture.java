@@ -173,12 +173,12 @@ public final class CarFixture {
     }
 
     public CarFixture handedOver() {
-        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.CLEAR, null, null, "{}"));
+        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.CLEAR, null, null, 0, "{}"));
     }
 
     public CarFixture tookAnException(Fact.Travel travel) {
         Fact.Release release = new Fact.Release(WORDS, travel, WORDS, null, null, null, null);
-        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.EXCEPTION, null, release, "{}"));
+        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.EXCEPTION, null, release, 1, "{}"));
     }
 
     public CarFixture struckOut(UUID record) {
@@ -238,7 +238,7 @@ public final class CarFixture {
     }
 
     /** The record so far. */
-    public CarRecord made() {
+    public MadeCar made() {
         List<Fact> facts = new ArrayList<>(settled);
         if (last != null) {
             LegalMoves.check(last, recorded());
@@ -247,8 +247,8 @@ public final class CarFixture {
         return recorded().with(facts);
     }
 
-    private CarRecord recorded() {
-        return new CarRecord(
+    private MadeCar recorded() {
+        return new MadeCar(
                 new Registration(VEHICLE, baseline, ECU_HARDWARE, factoryReading, OPENING),
                 settled,
                 List.copyOf(revisions.values()),

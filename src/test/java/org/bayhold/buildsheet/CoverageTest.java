@@ -27,7 +27,7 @@ class CoverageTest {
     private static final Place SECOND_RAIL = new Place(INJECTORS, "second rail");
 
     private static List<Gap> gaps(CarFixture car, Revision revision) {
-        CarRecord record = car.made();
+        MadeCar record = car.made();
         return Coverage.gaps(record.state(), revision, record.groups());
     }
 
@@ -112,7 +112,7 @@ class CoverageTest {
 
     @Test
     void theGapsToFactoryAreWhateverIsNotFactory() {
-        CarRecord car = aCar().fitted(INJECTORS, LARGER).removed(AIR_FILTER).made();
+        MadeCar car = aCar().fitted(INJECTORS, LARGER).removed(AIR_FILTER).made();
 
         assertThat(Coverage.gapsToFactory(car.state(), car.groups()))
                 .extracting(Gap::place)

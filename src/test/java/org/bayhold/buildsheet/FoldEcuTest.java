@@ -38,7 +38,7 @@ class FoldEcuTest {
 
     @Test
     void aFlashRecordedLateDoesNotOverwriteALaterOne() {
-        CarRecord car = aCar().flashedWith(STREET)
+        MadeCar car = aCar().flashedWith(STREET)
                 .at(NOON)
                 .flashedWith(ETHANOL)
                 .at(MORNING)

@@ -66,7 +66,7 @@ class FoldReadBackTest {
                 .at(NOON);
         assertThat(car.made().state().inEcu()).isEqualTo(new InEcu.Factory(Reading.NOTHING));
 
-        CarRecord late = aCar().readBack(AS_MADE)
+        MadeCar late = aCar().readBack(AS_MADE)
                 .at(NOON)
                 .fitted(AIR_INTAKE, part("larger"))
                 .at(MORNING)

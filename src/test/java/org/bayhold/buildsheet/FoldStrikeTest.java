@@ -26,7 +26,7 @@ class FoldStrikeTest {
 
     @Test
     void whatIsStruckOutCountsNoMoreFromWhenThatWasRecorded() {
-        CarRecord record = car.struckOut(fit).at(NOON).made();
+        MadeCar record = car.struckOut(fit).at(NOON).made();
 
         assertThat(record.state().isFactoryThroughout()).isTrue();
         assertThat(record.stateAt(MORNING).changes()).isEmpty();
@@ -54,7 +54,7 @@ class FoldStrikeTest {
 
     @Test
     void anItemIsOpenFromWhenItsCauseHeld() {
-        CarRecord record =
+        MadeCar record =
                 car.openedFor(Cause.Code.PART_CHANGED, ITEM).at(EVENING).made();
 
         assertThat(record.stateAt("2026-03-01T07:00:00Z").openItem()).isEmpty();
@@ -64,7 +64,7 @@ class FoldStrikeTest {
 
     @Test
     void anItemIsClosedFromWhenItIsSignedOff() {
-        CarRecord record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
+        MadeCar record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
                 .signedOff(ITEM, ClearanceBasis.FLASHED)
                 .at(EVENING)
                 .made();
@@ -88,7 +88,7 @@ class FoldStrikeTest {
 
     @Test
     void everyLaterCauseJoinsTheOpenItem() {
-        CarRecord record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
+        MadeCar record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
                 .removed(AIR_INTAKE)
                 .at(NOON)
                 .joinedFor(Cause.Code.PART_CHANGED, ITEM)
@@ -101,7 +101,7 @@ class FoldStrikeTest {
 
     @Test
     void anItemHoldsFromTheEarliestCauseThatIsNotStruckOut() {
-        CarRecord record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
+        MadeCar record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
                 .removed(AIR_INTAKE)
                 .at(EVENING)
                 .joinedFor(Cause.Code.PART_CHANGED, ITEM)
@@ -123,7 +123,7 @@ class FoldStrikeTest {
 
     @Test
     void ofTwoItemsOpenAtAPastMomentTheNewerIsTold() {
-        CarRecord record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
+        MadeCar record = car.openedFor(Cause.Code.PART_CHANGED, ITEM)
                 .signedOff(ITEM, ClearanceBasis.FLASHED)
                 .at(EVENING)
                 .removed(AIR_INTAKE)

@@ -61,7 +61,7 @@ class FoldTest {
 
     @Test
     void thePartThatWasFittedLastSitsAtThePlace() {
-        CarRecord car = aCar().fitted(AIR_INTAKE, LARGER)
+        MadeCar car = aCar().fitted(AIR_INTAKE, LARGER)
                 .fitted(AIR_INTAKE, LARGEST)
                 .at(NOON)
                 .made();
@@ -74,7 +74,7 @@ class FoldTest {
 
     @Test
     void theSamePartAgainIsAChange() {
-        CarRecord car =
+        MadeCar car =
                 aCar().fitted(AIR_INTAKE, LARGER).fitted(AIR_INTAKE, LARGER).made();
 
         assertThat(car.state().changes()).hasSize(2);
@@ -82,7 +82,7 @@ class FoldTest {
 
     @Test
     void theStockPartPutBackIsStillAChange() {
-        CarRecord car = aCar().putBackToStock(AIR_INTAKE).at(NOON).made();
+        MadeCar car = aCar().putBackToStock(AIR_INTAKE).at(NOON).made();
 
         assertThat(car.at(AIR_INTAKE)).isEqualTo(Fitted.FACTORY);
         assertThat(car.state().changes())
@@ -97,7 +97,7 @@ class FoldTest {
 
     @Test
     void anAdjustmentIsAChangeAndLeavesThePartSinceWhenItSits() {
-        CarRecord car = aCar().fitted(WASTEGATE, LARGER)
+        MadeCar car = aCar().fitted(WASTEGATE, LARGER)
                 .at(MORNING)
                 .adjusted(WASTEGATE)
                 .at(NOON)
@@ -110,7 +110,7 @@ class FoldTest {
 
     @Test
     void aPartNotIdentifiedMakesItsPlaceUnknown() {
-        CarRecord car = aCar().fittedSomethingUnknown(AIR_INTAKE).made();
+        MadeCar car = aCar().fittedSomethingUnknown(AIR_INTAKE).made();
 
         assertThat(car.at(AIR_INTAKE)).isEqualTo(Fitted.UNKNOWN);
         assertThat(car.state().changes()).hasSize(1);
@@ -124,7 +124,7 @@ class FoldTest {
 
     @Test
     void aPartWithoutEffectIsOnTheSheetAndNoChange() {
-        CarRecord car = aCar().fitted(COSMETIC, part("strut brace")).made();
+        MadeCar car = aCar().fitted(COSMETIC, part("strut brace")).made();
 
         assertThat(car.at(COSMETIC)).isEqualTo(Fitted.part(part("strut brace")));
         assertThat(car.state().changes()).isEmpty();
@@ -133,7 +133,7 @@ class FoldTest {
 
     @Test
     void aCategoryMovedToNoEffectOpensNothingFromThenOnAndNothingIsForgotten() {
-        CarRecord car = aCar().fitted(TURBOCHARGER, LARGER)
+        MadeCar car = aCar().fitted(TURBOCHARGER, LARGER)
                 .at(MORNING)
                 .arrived()
                 .at(EVENING)
@@ -147,7 +147,7 @@ class FoldTest {
 
     @Test
     void aCategoryMovedOutOfNoEffectIsUnsortedAndItsPartsAreChanges() {
-        CarRecord car = aCar().fitted(COSMETIC, LARGER)
+        MadeCar car = aCar().fitted(COSMETIC, LARGER)
                 .at(NOON)
                 .moved(COSMETIC, false, MORNING)
                 .made();
@@ -159,7 +159,7 @@ class FoldTest {
     @Test
     void aSecondRailIsAPlaceOfItsOwn() {
         Place secondRail = new Place(INJECTORS, "second rail");
-        CarRecord car =
+        MadeCar car =
                 aCar().fitted(INJECTORS, LARGER).fitted(secondRail, LARGEST).made();
 
         assertThat(car.at(INJECTORS)).isEqualTo(Fitted.part(LARGER));
@@ -171,7 +171,7 @@ class FoldTest {
 
     @Test
     void unknownBecomingKnownIsNoChange() {
-        CarRecord car = aCarOfUnknownPast()
+        MadeCar car = aCarOfUnknownPast()
                 .found(AIR_INTAKE, Fitted.part(LARGER))
                 .at(NOON)
                 .made();
@@ -183,7 +183,7 @@ class FoldTest {
 
     @Test
     void anInspectionThatFindsAnotherPartIsAChange() {
-        CarRecord car = aCar().found(AIR_INTAKE, Fitted.part(LARGER)).at(NOON).made();
+        MadeCar car = aCar().found(AIR_INTAKE, Fitted.part(LARGER)).at(NOON).made();
 
         assertThat(car.at(AIR_INTAKE)).isEqualTo(Fitted.part(LARGER));
         assertThat(car.state().changes())
@@ -195,8 +195,7 @@ class FoldTest {
     void anInspectionThatConfirmsChangesNothing() {
         CarFixture car = aCar().fitted(AIR_INTAKE, LARGER).at(MORNING);
         UUID fit = car.lastId();
-        CarRecord confirmed =
-                car.found(AIR_INTAKE, Fitted.part(LARGER)).at(NOON).made();
+        MadeCar confirmed = car.found(AIR_INTAKE, Fitted.part(LARGER)).at(NOON).made();
 
         assertThat(line(confirmed, AIR_INTAKE).recordId()).isEqualTo(fit);
         assertThat(confirmed.state().changes()).hasSize(1);
@@ -206,7 +205,7 @@ class FoldTest {
     void aLateRecordTurnsAConfirmingInspectionIntoOneThatContradicts() {
         CarFixture car = aCar().found(AIR_INTAKE, Fitted.FACTORY).at(NOON);
         UUID inspection = car.lastId();
-        CarRecord late =
+        MadeCar late =
                 car.fitted(AIR_INTAKE, LARGER).at(MORNING).recordedAt(EVENING).made();
 
         assertThat(late.stateAt(NOON, NOON).changes()).isEmpty();
@@ -219,7 +218,7 @@ class FoldTest {
 
     @Test
     void whatIsRecordedLateWasNotKnownBefore() {
-        CarRecord car = aCar().fitted(AIR_INTAKE, LARGER)
+        MadeCar car = aCar().fitted(AIR_INTAKE, LARGER)
                 .at(MORNING)
                 .recordedAt(EVENING)
                 .made();
@@ -235,7 +234,7 @@ class FoldTest {
 
     @Test
     void factsOfOneMomentStandInTheOrderOfRecording() {
-        CarRecord car = aCar().fitted(AIR_INTAKE, LARGER)
+        MadeCar car = aCar().fitted(AIR_INTAKE, LARGER)
                 .at(NOON)
                 .fitted(AIR_INTAKE, LARGEST)
                 .at(NOON)
@@ -248,7 +247,7 @@ class FoldTest {
 
     @Test
     void aBaselineHoldsFromTheBeginningOfTime() {
-        CarRecord car =
+        MadeCar car =
                 aCar().fitted(AIR_INTAKE, LARGER).at("1999-05-01T00:00:00Z").made();
 
         assertThat(car.stateAt("1998-01-01T00:00:00Z").isFactoryThroughout()).isTrue();
@@ -258,7 +257,7 @@ class FoldTest {
 
     @Test
     void stockPartsFoundThroughoutSayNothingOfTheCalibration() {
-        CarRecord car = aCarOfUnknownPast().foundStockThroughout().made();
+        MadeCar car = aCarOfUnknownPast().foundStockThroughout().made();
 
         assertThat(car.state().lines()).extracting(BuildLine::fitted).containsOnly(Fitted.FACTORY);
         assertThat(car.state().changes()).isEmpty();
@@ -267,7 +266,7 @@ class FoldTest {
 
     @Test
     void aFactThatCitesAnUnknownRevisionIsRefused() {
-        CarRecord car = aCar().flashedWith(RevisionFixture.stock("r1")).made();
+        MadeCar car = aCar().flashedWith(RevisionFixture.stock("r1")).made();
 
         assertThatThrownBy(() -> Fold.at(
                         car.registration(),
@@ -279,7 +278,7 @@ class FoldTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    private static BuildLine line(CarRecord car, Category category) {
+    private static BuildLine line(MadeCar car, Category category) {
         return car.state().lines().stream()
                 .filter(line -> line.place().equals(Place.of(category)))
                 .findFirst()

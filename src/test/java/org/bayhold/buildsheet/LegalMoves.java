@@ -9,7 +9,7 @@ import org.bayhold.calibration.Revision;
 final class LegalMoves {
     private LegalMoves() {}
 
-    static void check(Fact fact, CarRecord before) {
+    static void check(Fact fact, MadeCar before) {
         Stamp stamp = fact.stamp();
         require(!stamp.effectiveAt().isAfter(stamp.recordedAt()), "it has not happened yet", fact);
         require(stamp.recordedAt().isAfter(before.lastRecordedAt()), "something was recorded after it", fact);
@@ -33,7 +33,7 @@ final class LegalMoves {
         }
     }
 
-    private static void checkFlash(Fact.Flashed flash, CarRecord before) {
+    private static void checkFlash(Fact.Flashed flash, MadeCar before) {
         UUID id = flash.calibrationId();
         if (id == null || flash.source() != Fact.Source.SHOP) {
             return;

@@ -148,9 +148,9 @@ final class RandomFacts {
     private Fact atTheCounter(Stamp stamp) {
         return switch (random.below(4)) {
             case 0 -> new Fact.Arrived(stamp, null, null);
-            case 1 -> new Fact.HandedOver(stamp, Fact.HandoffBasis.CLEAR, null, null, "{}");
+            case 1 -> new Fact.HandedOver(stamp, Fact.HandoffBasis.CLEAR, null, null, 0, "{}");
             case 2 -> new Fact.Acknowledged(stamp, Fact.Usage.STREET, NOTE, null);
-            default -> new Fact.HandoffRefused(stamp, "{}");
+            default -> new Fact.HandoffRefused(stamp, 1, "{}");
         };
     }
 

@@ -98,11 +98,12 @@ final class Restamp implements Fact.Listener {
 
     @Override
     public void handedOver(Fact.HandedOver fact) {
-        restamped = new Fact.HandedOver(as, fact.basis(), fact.odometerKm(), fact.exception(), fact.decision());
+        restamped = new Fact.HandedOver(
+                as, fact.basis(), fact.odometerKm(), fact.exception(), fact.failedChecks(), fact.decision());
     }
 
     @Override
     public void handoffRefused(Fact.HandoffRefused fact) {
-        restamped = new Fact.HandoffRefused(as, fact.decision());
+        restamped = new Fact.HandoffRefused(as, fact.failedChecks(), fact.decision());
     }
 }

@@ -9,13 +9,13 @@ import org.bayhold.catalog.Place;
 import org.bayhold.vehicle.Registration;
 
 /** Everything that is on record of one car, as a fold wants it. */
-public record CarRecord(Registration registration, List<Fact> facts, List<Revision> revisions, EffectGroups groups) {
-    public CarRecord {
+public record MadeCar(Registration registration, List<Fact> facts, List<Revision> revisions, EffectGroups groups) {
+    public MadeCar {
         facts = List.copyOf(facts);
     }
 
-    CarRecord with(List<Fact> other) {
-        return new CarRecord(registration, other, revisions, groups);
+    MadeCar with(List<Fact> other) {
+        return new MadeCar(registration, other, revisions, groups);
     }
 
     public Instant lastRecordedAt() {
