@@ -31,7 +31,7 @@ final class CallerAuthentication extends AbstractAuthenticationToken {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@org.jspecify.annotations.Nullable Object other) {
         return other instanceof CallerAuthentication that && caller.equals(that.caller);
     }
 

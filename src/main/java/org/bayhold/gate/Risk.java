@@ -1,0 +1,13 @@
+package org.bayhold.gate;
+
+/** How bad a mismatch is; four grades of the shop's own. The gate holds at LOW as firmly as at EXTREME. */
+public enum Risk {
+    LOW,
+    MODERATE,
+    HIGH,
+    EXTREME;
+
+    Risk or(Risk other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+}
