@@ -1,0 +1,144 @@
+package org.bayhold.support;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import tools.jackson.databind.JsonNode;
+
+/** HTTP calls to one running Bayhold in one person's name. Each POST carries a new idempotency key unless it is given one. */
+public final class Api {
+    private static final HttpClient HTTP = HttpClient.newBuilder()
+            .version(HttpClient.Version.HTTP_1_1)
+            .connectTimeout(Duration.ofSeconds(10))
+            .build();
+    private static final String V1 = "/api/v1";
+
+    private final URI server;
+    private final Map<String, String> headers;
+
+    private Api(URI server, Map<String, String> headers) {
+        this.server = server;
+        this.headers = Map.copyOf(headers);
+    }
+
+    /** Calls of somebody who did not sign in. */
+    public static Api anonymous(URI server) {
+        return new Api(server, Map.of());
+    }
+
+    public Api withBasic(String user, String password) {
+        byte[] both = (user + ":" + password).getBytes(StandardCharsets.UTF_8);
+        return withHeader("Authorization", "Basic " + Base64.getEncoder().encodeToString(both));
+    }
+
+    public Api withToken(String token) {
+        return withHeader("Authorization", "Bearer " + token);
+    }
+
+    public Api withHeader(String name, String value) {
+        Map<String, String> more = new LinkedHashMap<>(headers);
+        more.put(name, value);
+        return new Api(server, more);
+    }
+
+    public Api withKey(String idempotencyKey) {
+        return withHeader("Idempotency-Key", idempotencyKey);
+    }
+
+    public Api withIfMatch(String etag) {
+        return withHeader("If-Match", etag);
+    }
+
+    public Answer get(String path) {
+        return call("GET", path, BodyPublishers.noBody(), Map.of());
+    }
+
+    public Answer post(String path, Object body) {
+        return call("POST", path, BodyPublishers.ofString(body.toString()), Map.of("Idempotency-Key", newKey()));
+    }
+
+    /** The bytes as they are, for what no well-behaved client would send. */
+    public Answer postBytes(String path, byte[] body) {
+        return call("POST", path, BodyPublishers.ofByteArray(body), Map.of("Idempotency-Key", newKey()));
+    }
+
+    public Answer put(String path, Object body) {
+        return call("PUT", path, BodyPublishers.ofString(body.toString()), Map.of());
+    }
+
+    public Answer patch(String path, Object body) {
+        return call("PATCH", path, BodyPublishers.ofString(body.toString()), Map.of());
+    }
+
+    public Answer delete(String path) {
+        return call("DELETE", path, BodyPublishers.noBody(), Map.of());
+    }
+
+    /** Every item of a list, page by page. */
+    public List<JsonNode> list(String path) {
+        List<JsonNode> items = new ArrayList<>();
+        pages(path).forEach(page -> items.addAll(Answer.elements(page.json().path("items"))));
+        return items;
+    }
+
+    /** Every page of a list, from the first to the one that names no next. */
+    public List<Answer> pages(String path) {
+        Answer first = get(path).is(200);
+        List<Answer> pages = new ArrayList<>(List.of(first));
+        pages.addAll(pagesAfter(first.field("next"), path));
+        return pages;
+    }
+
+    /** The pages from {@code next} on; none where it is empty. */
+    public List<Answer> pagesAfter(String next, String path) {
+        List<Answer> pages = new ArrayList<>();
+        String from = path + (path.contains("?") ? "&" : "?") + "after=";
+        String place = next;
+        while (!place.isEmpty()) {
+            assertThat(pages).as("pages of %s", path).hasSizeLessThan(1_000);
+            Answer page = get(from + Shop.encoded(place)).is(200);
+            pages.add(page);
+            place = page.field("next");
+        }
+        return pages;
+    }
+
+    public static String newKey() {
+        return UUID.randomUUID().toString();
+    }
+
+    private Answer call(String method, String path, BodyPublisher body, Map<String, String> unlessSet) {
+        URI uri = server.resolve(path.startsWith(V1) || path.startsWith("http") ? path : V1 + path);
+        Map<String, String> all = new LinkedHashMap<>(Map.of("Content-Type", "application/json"));
+        all.putAll(unlessSet);
+        all.putAll(headers);
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(uri).timeout(Duration.ofSeconds(60)).method(method, body);
+        all.forEach(request::setHeader);
+        try {
+            HttpResponse<String> response = HTTP.send(request.build(), BodyHandlers.ofString(StandardCharsets.UTF_8));
+            return new Answer(method + " " + path, response.statusCode(), response.headers(), response.body());
+        } catch (IOException e) {
+            throw new UncheckedIOException(method + " " + path, e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package org.bayhold.support;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Map;
+import tools.jackson.databind.JsonNode;
+
+/** The shop and its people, each with a token. */
+public final class Shop {
+    private final URI server;
+    private final String password;
+    private final Map<Role, Api> people = new EnumMap<>(Role.class);
+
+    Shop(URI server, String password) {
+        this.server = server;
+        this.password = password;
+    }
+
+    /** Calls in the name of the one user who has {@code role}. */
+    public synchronized Api as(Role role) {
+        return people.computeIfAbsent(role, r -> withNewToken(r, r.signs()));
+    }
+
+    public Api withNewToken(Role role, boolean signs) {
+        return anonymous().withToken(newToken(role, signs).field("token"));
+    }
+
+    public Answer newToken(Role role, boolean signs) {
+        Body body = Body.of("label", "bench laptop").with("signs", signs);
+        Answer answer = withPassword(role).post("/tokens", body);
+        while (answer.status() == 429) { // after a test of wrong passwords
+            Eventually.pause(Duration.ofSeconds(1));
+            answer = withPassword(role).post("/tokens", body);
+        }
+        return answer.is(201);
+    }
+
+    public Api withPassword(Role role) {
+        return anonymous().withBasic(role.user(), password);
+    }
+
+    public Api anonymous() {
+        return Api.anonymous(server);
+    }
+
+    public Car registers(Body car) {
+        Answer registered = as(Role.WRITER).post("/vehicles", car).is(201);
+        return new Car(this, registered.id(), car);
+    }
+
+    /** A part spec in the catalogue. */
+    public Part catalogues(Body part) {
+        String id = as(Role.WRITER).post("/part-specs", part).is(201).id();
+        return new Part(id, part.text("category"), part.text("maker"), part.text("partNumber"));
+    }
+
+    public Part aPartFor(String category) {
+        return catalogues(Facts.aPart(category));
+    }
+
+    public Calibration issues(RevisionDraft draft) {
+        Body body = draft.toSend();
+        String id = as(Role.CALIBRATOR).post("/calibrations", body).is(201).id();
+        return new Calibration(id, body.text("name"), body.text("calid"), body.text("cvn"), body.text("fileSha256"));
+    }
+
+    /** A car whose intake was changed and whose calibration was written for it. */
+    public FinishedCar finishesACar() {
+        Car car = registers(Facts.aCar());
+        Part intake = aPartFor("AIR_INTAKE");
+        Answer install = car.fits(intake);
+        Calibration calibration = issues(RevisionDraft.forThe(car).covers(intake));
+        Answer flash = car.flashes(calibration);
+        Answer readBack = car.readsBack(calibration);
+        car.clears("FLASHED");
+        car.acknowledges();
+        car.gate().isClear();
+        return new FinishedCar(car, intake, calibration, install, flash, readBack);
+    }
+
+    public Answer withdraws(Calibration calibration) {
+        Body reason = Body.of("reason", "leans out above five thousand");
+        return as(Role.CALIBRATOR)
+                .post("/calibrations/" + calibration.id() + "/withdrawal", reason)
+                .is(200);
+    }
+
+    public Answer corrects(Part part) {
+        Body correction =
+                Body.of("attributes", Body.of("sensorBoreMm", 79.5)).with("reason", "the maker's sheet was wrong");
+        return as(Role.CALIBRATOR)
+                .post("/part-specs/" + part.id() + "/corrections", correction)
+                .is(201);
+    }
+
+    public JsonNode policy() {
+        return as(Role.MANAGER).get("/policy").is(200).json();
+    }
+
+    /** Runs {@code work} while the policy says {@code value}, then puts back what it said before. */
+    public void whilePolicySays(String field, Object value, Runnable work) {
+        JsonNode before = policy().path(field);
+        assertThat(before.isMissingNode()).as("policy names %s", field).isFalse();
+        as(Role.MANAGER).put("/policy", Body.of(field, value)).is(200);
+        try {
+            work.run();
+        } finally {
+            as(Role.MANAGER)
+                    .put("/policy", "{\"" + field + "\":" + before + "}")
+                    .is(200);
+        }
+    }
+
+    public static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
