@@ -55,6 +55,11 @@ public class CarRecords {
         return record(registration, facts, revisionsOf(facts));
     }
 
+    /** @throws Refusal NOT_FOUND where there is no such car */
+    public void require(UUID vehicleId) {
+        Registration ignored = registration(vehicleId);
+    }
+
     Registration registration(UUID vehicleId) {
         return vehicles.registration(vehicleId).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
     }

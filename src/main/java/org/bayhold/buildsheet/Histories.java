@@ -53,6 +53,7 @@ class Histories {
                     entry.effectiveAt(),
                     entry.recordedAt(),
                     names.getOrDefault(entry.by(), entry.by().toString()),
+                    voidings.containsKey(entry.id()),
                     voidings.get(entry.id()),
                     record));
         }

@@ -8,7 +8,8 @@ import tools.jackson.databind.JsonNode;
 /**
  * One record of a car's history as answered.
  *
- * @param voided who struck it out, when and why; null where it stands
+ * @param voided it was struck out
+ * @param voiding who struck it out, when and why; null where it stands
  * @param record the record's own fields
  */
 record HistoryView(
@@ -18,7 +19,8 @@ record HistoryView(
         Instant effectiveAt,
         Instant recordedAt,
         String by,
-        @Nullable Voiding voided,
+        boolean voided,
+        @Nullable Voiding voiding,
         JsonNode record) {
 
     /** How a record was struck out. */

@@ -51,7 +51,11 @@ public final class OpenCar {
 
     /** The stamp of the fact that is appended next. */
     public Stamp stamp(Instant effectiveAt) {
-        return new Stamp(Ids.next(), chain.chainId(), chain.nextSeq(), effectiveAt, chain.recordedAt(), chain.by());
+        return stamp(Ids.next(), effectiveAt);
+    }
+
+    Stamp stamp(UUID id, Instant effectiveAt) {
+        return new Stamp(id, chain.chainId(), chain.nextSeq(), effectiveAt, chain.recordedAt(), chain.by());
     }
 
     /** Appends a fact that was stamped last: journal entry and row. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.bayhold.identity.Call;
 import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.Ids;
 import org.bayhold.journal.Written;
 import org.bayhold.vehicle.Vehicles;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +32,7 @@ class RecordFacts {
 
     <R extends FactRequest, V> Written<V> record(Call call, UUID vehicleId, Recorder<R, V> recorder, R request) {
         return writes.write(call.request(), vehicleId, recorder.cites(request), recorder.view(), car -> {
-            Appended appended = append(car, recorder, request);
+            Appended appended = append(car, recorder, request, Ids.next());
             Consequences.Effect effect = consequences.of(car, appended.fact());
             return json.read(answer(car, recorder, request, appended, effect), recorder.view());
         });
@@ -40,11 +41,11 @@ class RecordFacts {
     /** A fact that was appended, and the car as it stood before at the fact's effective time. */
     record Appended(Fact fact, CarState before, List<Fact> earlier) {}
 
-    <R extends FactRequest> Appended append(OpenCar car, Recorder<R, ?> recorder, R request) {
+    <R extends FactRequest> Appended append(OpenCar car, Recorder<R, ?> recorder, R request, UUID id) {
         Instant at = car.chain().effectiveAt(request.effectiveAt());
         CarState before = car.at(at);
         List<Fact> earlier = car.record().facts();
-        Fact fact = recorder.fact(car, before, car.stamp(at), request);
+        Fact fact = recorder.fact(car, before, car.stamp(id, at), request);
         car.append(fact);
         return new Appended(fact, before, earlier);
     }

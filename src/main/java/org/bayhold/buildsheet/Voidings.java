@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
+import org.bayhold.journal.Ids;
 import org.bayhold.journal.Journal;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.Written;
@@ -67,8 +68,8 @@ class Voidings {
             return recorder.cites(request);
         }
 
-        RecordFacts.Appended append(RecordFacts recordFacts, OpenCar car) {
-            return recordFacts.append(car, recorder, request);
+        RecordFacts.Appended append(RecordFacts recordFacts, OpenCar car, UUID id) {
+            return recordFacts.append(car, recorder, request, id);
         }
 
         JsonNode answer(
@@ -94,16 +95,15 @@ class Voidings {
         });
     }
 
-    /** The right record comes first, so that the wrong one can name it; then the two have their consequences. */
+    /** The wrong record goes first; once both are on record, they have their consequences. */
     private VoidingView strikeOut(OpenCar car, Fact target, String reason, @Nullable Replacement<?> replacement) {
-        RecordFacts.Appended right = replacement == null ? null : replacement.append(recordFacts, car);
+        UUID rightId = replacement == null ? null : Ids.next();
         Personal why = car.chain().keepText(reason.strip());
         Fact.Voided voided = new Fact.Voided(
-                car.stamp(car.chain().recordedAt()),
-                target.stamp().id(),
-                why,
-                right == null ? null : right.fact().stamp().id());
+                car.stamp(car.chain().recordedAt()), target.stamp().id(), why, rightId);
         car.append(voided);
+        RecordFacts.Appended right =
+                replacement == null || rightId == null ? null : replacement.append(recordFacts, car, rightId);
         JsonNode rightAnswer = null;
         if (replacement != null && right != null) {
             rightAnswer = replacement.answer(recordFacts, car, right, consequences.of(car, right.fact()));

@@ -11,6 +11,8 @@ import org.bayhold.catalog.Place;
 import org.bayhold.identity.Call;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.ChainKind;
+import org.bayhold.journal.FollowUp;
+import org.bayhold.journal.FollowUpWorker;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.Text;
@@ -30,7 +32,8 @@ class CalibrationWrites {
     private final WriteTemplate writes;
     private final CanonicalJson json;
     private final Calibrations calibrations;
-    private final ObjectProvider<AfterWithdrawal> after;
+    private final ObjectProvider<FollowUpWorker> worker;
+    private final ObjectProvider<CarsRunning> carsRunning;
 
     CalibrationWrites(
             CalibrationRows rows,
@@ -40,7 +43,8 @@ class CalibrationWrites {
             WriteTemplate writes,
             CanonicalJson json,
             Calibrations calibrations,
-            ObjectProvider<AfterWithdrawal> after) {
+            ObjectProvider<FollowUpWorker> worker,
+            ObjectProvider<CarsRunning> carsRunning) {
         this.rows = rows;
         this.withdrawals = withdrawals;
         this.catalog = catalog;
@@ -48,7 +52,8 @@ class CalibrationWrites {
         this.writes = writes;
         this.json = json;
         this.calibrations = calibrations;
-        this.after = after;
+        this.worker = worker;
+        this.carsRunning = carsRunning;
     }
 
     private record Withdrawn(Personal reason) {}
@@ -106,12 +111,14 @@ class CalibrationWrites {
                     WithdrawalRow withdrawal = new WithdrawalRow(id, why.id(), chain.recordedAt(), chain.by());
                     chain.append("CALIBRATION_WITHDRAWN", Ids.next(), chain.recordedAt(), new Withdrawn(why));
                     withdrawals.saveAndFlush(withdrawal);
+                    chain.followUp(FollowUp.Kind.WITHDRAWAL, id);
                     return views.view(row, withdrawal);
                 })
                 .value();
         List<Object> affected = new ArrayList<>();
         Revision revision = calibrations.revision(id).orElseThrow();
-        after.ifAvailable(next -> affected.addAll(next.withdrawn(revision, call.caller())));
+        worker.ifAvailable(next -> next.workOff(id));
+        carsRunning.ifAvailable(cars -> affected.addAll(cars.of(revision, call.caller())));
         return new WithdrawalView(view, affected);
     }
 

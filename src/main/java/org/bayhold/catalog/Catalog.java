@@ -63,6 +63,15 @@ public class Catalog {
                         .toList();
     }
 
+    public Optional<Correction> correction(UUID id) {
+        return corrections.findById(id).map(row -> new Correction(row.getId(), row.partSpecId(), row.recordedAt()));
+    }
+
+    /** The category that a move was of. */
+    public Optional<Category> movedCategory(UUID moveId) {
+        return moves.findById(moveId).map(row -> row.move().category());
+    }
+
     /** The effect groups with all their moves. */
     public EffectGroups effectGroups() {
         return new EffectGroups(

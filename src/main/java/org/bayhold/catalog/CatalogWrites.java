@@ -6,6 +6,8 @@ import java.util.UUID;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.ChainKind;
 import org.bayhold.journal.Chains;
+import org.bayhold.journal.FollowUp;
+import org.bayhold.journal.FollowUpWorker;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.WriteRequest;
@@ -25,7 +27,7 @@ class CatalogWrites {
     private final Catalog catalog;
     private final WriteTemplate writes;
     private final CanonicalJson json;
-    private final ObjectProvider<AfterCorrection> after;
+    private final ObjectProvider<FollowUpWorker> worker;
 
     CatalogWrites(
             PartSpecs specs,
@@ -34,14 +36,14 @@ class CatalogWrites {
             Catalog catalog,
             WriteTemplate writes,
             CanonicalJson json,
-            ObjectProvider<AfterCorrection> after) {
+            ObjectProvider<FollowUpWorker> worker) {
         this.specs = specs;
         this.corrections = corrections;
         this.moves = moves;
         this.catalog = catalog;
         this.writes = writes;
         this.json = json;
-        this.after = after;
+        this.worker = worker;
     }
 
     /** A part spec as asked for. */
@@ -98,6 +100,7 @@ class CatalogWrites {
             CorrectionRow row =
                     new CorrectionRow(id, partSpecId, json.write(attributes), why.id(), chain.recordedAt(), chain.by());
             corrections.save(row);
+            chain.followUp(FollowUp.Kind.CORRECTION, id);
             chain.append("PART_SPEC_CORRECTED", id, chain.recordedAt(), new Corrected(partSpecId, attributes, why));
             return new CorrectionMade(
                     id,
@@ -112,9 +115,7 @@ class CatalogWrites {
                             known.recordedAt(),
                             row.recordedAt()));
         });
-        after.ifAvailable(next -> catalog.corrections(List.of(partSpecId)).stream()
-                .filter(correction -> correction.id().equals(written.value().correctionId()))
-                .forEach(next::corrected));
+        worker.ifAvailable(next -> next.workOff(written.value().correctionId()));
         return written;
     }
 
@@ -124,11 +125,12 @@ class CatalogWrites {
             Personal why = chain.keepText(reason);
             CategoryMove move = new CategoryMove(category, noEffect, chain.recordedAt(), chain.recordedAt());
             moves.save(new CategoryMoveRow(id, move, why.id(), chain.by()));
+            chain.followUp(FollowUp.Kind.CATEGORY_MOVE, id);
             chain.append("CATEGORY_MOVED", id, move.effectiveAt(), new Moved(category, noEffect, why));
             EffectGroup group = new EffectGroups(List.of(move)).of(category, move.effectiveAt(), move.recordedAt());
             return new MoveMade(id, category, group);
         });
-        after.ifAvailable(next -> next.moved(written.value().id(), category));
+        worker.ifAvailable(next -> next.workOff(written.value().id()));
         return written;
     }
 }

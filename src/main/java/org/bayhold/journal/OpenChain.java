@@ -22,6 +22,7 @@ public final class OpenChain {
     private final Database database;
     private final JournalEntries entries;
     private final PersonalData personalData;
+    private final FollowUpRows followUps;
     private final CanonicalJson json;
 
     private @Nullable Instant time;
@@ -36,12 +37,14 @@ public final class OpenChain {
             Database database,
             JournalEntries entries,
             PersonalData personalData,
+            FollowUpRows followUps,
             CanonicalJson json) {
         this.chainId = head.getId();
         this.request = request;
         this.database = database;
         this.entries = entries;
         this.personalData = personalData;
+        this.followUps = followUps;
         this.json = json;
         this.nextSeq = head.seq();
         this.lastHash = head.lastHash();
@@ -129,6 +132,11 @@ public final class OpenChain {
         lastRecordedAt = recordedAt;
         nextSeq++;
         time = recordedAt.plus(1, ChronoUnit.MICROS);
+    }
+
+    /** Leaves work to be done car by car after the commit; a crash in between forgets none of it. */
+    public void followUp(FollowUp.Kind kind, UUID subjectId) {
+        followUps.save(new FollowUpRow(new FollowUp(Ids.next(), kind, subjectId, request.by()), recordedAt()));
     }
 
     /** The hash of the entry appended last. */

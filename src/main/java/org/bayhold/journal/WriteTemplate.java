@@ -35,6 +35,7 @@ public class WriteTemplate {
     private final JournalEntries entries;
     private final IdempotencyRows answers;
     private final PersonalData personalData;
+    private final FollowUpRows followUps;
     private final Database database;
     private final CanonicalJson json;
     private final JsonMapper answerMapper;
@@ -47,6 +48,7 @@ public class WriteTemplate {
             JournalEntries entries,
             IdempotencyRows answers,
             PersonalData personalData,
+            FollowUpRows followUps,
             Database database,
             CanonicalJson json,
             JsonMapper answerMapper,
@@ -58,6 +60,7 @@ public class WriteTemplate {
         this.entries = entries;
         this.answers = answers;
         this.personalData = personalData;
+        this.followUps = followUps;
         this.database = database;
         this.json = json;
         this.answerMapper = answerMapper;
@@ -97,7 +100,7 @@ public class WriteTemplate {
 
     private <T> T work(WriteRequest request, UUID chainId, Function<OpenChain, T> work) {
         ChainHead head = heads.findById(chainId).orElseThrow();
-        OpenChain chain = new OpenChain(head, request, database, entries, personalData, json);
+        OpenChain chain = new OpenChain(head, request, database, entries, personalData, followUps, json);
         T answer = work.apply(chain);
         heads.close(chainId, chain.lastSeq(), chain.lastHash(), chain.lastRecordedAt(), chain.openItemId());
         return answer;

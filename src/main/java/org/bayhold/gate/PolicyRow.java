@@ -1,0 +1,54 @@
+package org.bayhold.gate;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+import org.bayhold.journal.AppendOnly;
+import org.hibernate.annotations.Immutable;
+
+/** A version of the shop's policy, dated by both times. */
+@Entity
+@Immutable
+@Table(name = "policy_fact")
+@SuppressWarnings("UnusedVariable") // columns that only the database reads
+class PolicyRow extends AppendOnly<UUID> {
+    @Id
+    private UUID id;
+
+    private boolean readBackRequired;
+    private int readBackMaxAgeHours;
+    private boolean driveLogRequired;
+    private boolean acknowledgementRequired;
+    private boolean secondPersonRequired;
+    private Instant effectiveAt;
+    private Instant recordedAt;
+    private UUID recordedBy;
+
+    @SuppressWarnings("NullAway.Init") // Hibernate fills it
+    protected PolicyRow() {}
+
+    PolicyRow(UUID id, Policy policy, Instant at, UUID recordedBy) {
+        this.id = id;
+        this.readBackRequired = policy.readBackRequired();
+        this.readBackMaxAgeHours = policy.readBackMaxAgeHours();
+        this.driveLogRequired = policy.driveLogRequired();
+        this.acknowledgementRequired = policy.acknowledgementRequired();
+        this.secondPersonRequired = policy.secondPersonRequired();
+        this.effectiveAt = at;
+        this.recordedAt = at;
+        this.recordedBy = recordedBy;
+    }
+
+    @Override
+    public UUID getId() {
+        return id;
+    }
+
+    Policies.Dated dated() {
+        Policy policy = new Policy(
+                readBackRequired, readBackMaxAgeHours, driveLogRequired, acknowledgementRequired, secondPersonRequired);
+        return new Policies.Dated(policy, effectiveAt, recordedAt);
+    }
+}

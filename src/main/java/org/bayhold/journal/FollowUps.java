@@ -1,0 +1,35 @@
+package org.bayhold.journal;
+
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The work that is still to be done car by car. */
+@Component
+public class FollowUps {
+    private final FollowUpRows rows;
+    private final Clock clock;
+
+    FollowUps(FollowUpRows rows, Clock clock) {
+        this.rows = rows;
+        this.clock = clock;
+    }
+
+    public List<FollowUp> open() {
+        return rows.open().stream().map(FollowUpRow::followUp).toList();
+    }
+
+    public List<FollowUp> openOf(UUID subjectId) {
+        return rows.openOf(subjectId).stream().map(FollowUpRow::followUp).toList();
+    }
+
+    @Transactional
+    public void done(FollowUp followUp) {
+        if (rows.done(followUp.id(), clock.instant().truncatedTo(ChronoUnit.MICROS)) != 1) {
+            throw new IllegalStateException("no such follow-up: " + followUp.id());
+        }
+    }
+}
