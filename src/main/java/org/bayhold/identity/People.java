@@ -11,10 +11,8 @@ import org.bayhold.journal.Chains;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.WriteRequest;
 import org.bayhold.journal.WriteTemplate;
-import org.bayhold.refusal.Refusal;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
 
 /** The users of the shop. */
 @Component
@@ -32,33 +30,31 @@ public class People {
     /** Who a person is, as the journal keeps it. */
     record UserAdded(UUID id, String username, Set<Role> roles) {}
 
-    /** The user with this name, with a fresh password; made where there is none. Safe when two servers do it at once. */
-    public UUID ensure(String username, Set<Role> roles, String password) {
+    /**
+     * Makes sure that there is a user of each name with its role and this password. Safe when two servers do it at once:
+     * the second one finds what the first has made.
+     */
+    public void ensure(Map<String, Role> roles, String password) {
         String hash = Objects.requireNonNull(passwords.encode(password));
-        Optional<UserRow> there = users.named(username);
-        if (there.isPresent()) {
-            setPassword(there.get().getId(), hash);
-            return there.get().getId();
-        }
-        UUID id = Ids.next();
-        return writes.write(WriteRequest.internal(id), Chains.IDENTITY, UserAdded.class, chain -> {
-                    // the other server may have been faster
-                    Optional<UserRow> other = users.named(username);
-                    if (other.isPresent()) {
-                        throw Refusal.conflict("username", "user.exists", username);
-                    }
-                    UserAdded added = new UserAdded(id, username, roles);
-                    users.save(new UserRow(id, username, hash, roles, chain.recordedAt()));
-                    chain.append("USER_ADDED", id, chain.recordedAt(), added);
-                    return added;
-                })
-                .value()
-                .id();
+        roles.forEach((username, role) -> {
+            if (users.named(username).isEmpty()) {
+                add(username, role, hash);
+            }
+        });
+        users.passwords(roles.keySet(), hash);
     }
 
-    @Transactional
-    void setPassword(UUID id, String hash) {
-        users.password(id, hash);
+    private void add(String username, Role role, String hash) {
+        UUID id = Ids.next();
+        UserAdded added = new UserAdded(id, username, Set.of(role));
+        UserAdded ignored = writes.write(WriteRequest.internal(id), Chains.IDENTITY, UserAdded.class, chain -> {
+                    if (users.named(username).isEmpty()) {
+                        users.save(new UserRow(id, username, hash, added.roles(), chain.recordedAt()));
+                        chain.append("USER_ADDED", id, chain.recordedAt(), added);
+                    }
+                    return added;
+                })
+                .value();
     }
 
     /** User names by id, for showing who did what. */

@@ -32,7 +32,7 @@ class Security {
     /** Making a token is the only call that takes a name and a password. */
     @Bean
     @Order(1)
-    SecurityFilterChain signIn(HttpSecurity http, SignIn signIn) {
+    SecurityFilterChain signInChain(HttpSecurity http, SignIn signIn) {
         stateless(http)
                 .securityMatcher(PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.POST, TOKENS))
                 .authenticationManager(new ProviderManager(signIn))
@@ -44,7 +44,7 @@ class Security {
     /** Everything else of the API, and the metrics, take a token and nothing else: no cookie counts here. */
     @Bean
     @Order(2)
-    SecurityFilterChain api(HttpSecurity http, AccessTokens tokens) {
+    SecurityFilterChain apiChain(HttpSecurity http, AccessTokens tokens) {
         AuthenticationManager byToken = authentication -> authenticate(tokens, authentication);
         stateless(http)
                 .securityMatcher("/api/**", "/actuator/**")
@@ -64,7 +64,7 @@ class Security {
     /** The description of the API is open; there is nothing else yet. */
     @Bean
     @Order(3)
-    SecurityFilterChain others(HttpSecurity http) {
+    SecurityFilterChain otherChain(HttpSecurity http) {
         stateless(http)
                 .authorizeHttpRequests(requests -> requests.requestMatchers("/v3/api-docs", "/v3/api-docs/**")
                         .permitAll()
