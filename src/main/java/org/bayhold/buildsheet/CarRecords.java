@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.calibration.Calibrations;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Catalog;
@@ -14,6 +15,7 @@ import org.bayhold.catalog.Category;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Entry;
 import org.bayhold.journal.Journal;
+import org.bayhold.obd.Reading;
 import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.Registration;
 import org.bayhold.vehicle.Vehicles;
@@ -121,24 +123,26 @@ public class CarRecords {
 
     /** Cars whose record names the part; not all of them carry it now. */
     public List<UUID> vehiclesNamingPart(UUID partSpecId) {
-        return rows.vehiclesNamingPart(partSpecId).stream().sorted().toList();
+        return all(rows.carsOnWhichThePartWasChanged(partSpecId), rows.carsOnWhichThePartWasFound(partSpecId));
     }
 
     /** Cars whose record names the category. */
     public List<UUID> vehiclesNamingCategory(Category category) {
-        return rows.vehiclesNamingCategory(category.name()).stream().sorted().toList();
+        return all(
+                rows.carsOnWhichTheCategoryWasChanged(category.name()),
+                rows.carsOnWhichTheCategoryWasFound(category.name()));
     }
 
     /** Cars that the revision was flashed into or whose ECU reported what it reports; not all of them run it now. */
     public List<UUID> vehiclesNamingRevision(Revision revision) {
-        return rows
-                .vehiclesRunning(
-                        revision.id(),
-                        revision.reading().calid(),
-                        revision.reading().cvn(),
-                        revision.reading().fileSha256())
-                .stream()
-                .sorted()
-                .toList();
+        Reading reading = revision.reading();
+        return all(
+                rows.carsFlashedWith(revision.id()),
+                all(rows.carsReporting(reading.calid(), reading.cvn()), rows.carsReadOutAs(reading.fileSha256())));
+    }
+
+    /** Each once, in the order in which several cars are locked. */
+    private static List<UUID> all(Collection<UUID> some, Collection<UUID> others) {
+        return Stream.concat(some.stream(), others.stream()).distinct().sorted().toList();
     }
 }

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
 import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Page;
 import org.jspecify.annotations.Nullable;
@@ -63,8 +64,8 @@ class CarStateController {
 
     @Needs(Act.READ)
     @GetMapping("/history")
-    Page<HistoryView> history(@PathVariable UUID id, @RequestParam @Nullable Instant knownAt) {
+    Page<HistoryView> history(Caller caller, @PathVariable UUID id, @RequestParam @Nullable Instant knownAt) {
         AsOf asOf = AsOf.of(records.of(id), clock, null, knownAt);
-        return Page.whole(histories.of(id, asOf.knownAt()));
+        return Page.whole(histories.of(id, asOf.knownAt(), caller));
     }
 }

@@ -22,28 +22,24 @@ interface FactRows extends JpaRepository<FactRow, UUID> {
     int insertClearHandover(
             UUID id, UUID vehicleId, long seq, Instant effectiveAt, Instant recordedAt, UUID by, int failedChecks);
 
-    /** Cars whose record names a part, on a part change or an inspection. */
-    @Query(value = """
-            select f.vehicle_id from fact f where f.part_spec_id = :partSpecId
-            union select f.vehicle_id from inspection_line l join fact f on f.id = l.fact_id
-                  where l.part_spec_id = :partSpecId
-            """, nativeQuery = true)
-    List<UUID> vehiclesNamingPart(UUID partSpecId);
+    @Query("select distinct f.vehicleId from FactRow f where f.partSpecId = ?1")
+    List<UUID> carsOnWhichThePartWasChanged(UUID partSpecId);
 
-    /** Cars whose record names a category, on a part change or an inspection. */
-    @Query(value = """
-            select f.vehicle_id from fact f where f.category = :category
-            union select f.vehicle_id from inspection_line l join fact f on f.id = l.fact_id
-                  where l.category = :category
-            """, nativeQuery = true)
-    List<UUID> vehiclesNamingCategory(String category);
+    @Query("select distinct f.vehicleId from FactRow f join f.lines l where l.partSpecId = ?1")
+    List<UUID> carsOnWhichThePartWasFound(UUID partSpecId);
 
-    /** Cars that a revision was flashed into, or whose ECU reported what it reports. */
-    @Query(value = """
-            select f.vehicle_id from fact f where f.calibration_id = :calibrationId
-            union select f.vehicle_id from fact f where f.calid = :calid and f.cvn = :cvn
-            union select f.vehicle_id from fact f where f.file_sha256 = :fileSha256
-            """, nativeQuery = true)
-    List<UUID> vehiclesRunning(
-            UUID calibrationId, @Nullable String calid, @Nullable String cvn, @Nullable String fileSha256);
+    @Query("select distinct f.vehicleId from FactRow f where f.category = ?1")
+    List<UUID> carsOnWhichTheCategoryWasChanged(String category);
+
+    @Query("select distinct f.vehicleId from FactRow f join f.lines l where l.category = ?1")
+    List<UUID> carsOnWhichTheCategoryWasFound(String category);
+
+    @Query("select distinct f.vehicleId from FactRow f where f.calibrationId = ?1")
+    List<UUID> carsFlashedWith(UUID calibrationId);
+
+    @Query("select distinct f.vehicleId from FactRow f where f.calid = ?1 and f.cvn = ?2")
+    List<UUID> carsReporting(@Nullable String calid, @Nullable String cvn);
+
+    @Query("select distinct f.vehicleId from FactRow f where f.fileSha256 = ?1")
+    List<UUID> carsReadOutAs(@Nullable String fileSha256);
 }

@@ -6,12 +6,13 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import java.util.UUID;
+import org.bayhold.buildsheet.Fact.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /** A flash to record. */
 record FlashRequest(
         @Nullable UUID calibrationId,
-        Fact.@NotNull Outcome outcome,
+        @NotNull Outcome outcome,
         Fact.@Nullable Source source,
         @Nullable Boolean adaptationsReset,
         @Nullable Instant effectiveAt,

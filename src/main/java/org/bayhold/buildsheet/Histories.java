@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
 import org.bayhold.identity.People;
 import org.bayhold.journal.Entry;
 import org.bayhold.journal.Journal;
@@ -32,7 +34,7 @@ class Histories {
         this.people = people;
     }
 
-    List<HistoryView> of(UUID vehicleId, Instant knownAt) {
+    List<HistoryView> of(UUID vehicleId, Instant knownAt, Caller caller) {
         List<Entry> entries = journal.entriesOf(vehicleId).stream()
                 .filter(entry -> !entry.recordedAt().isAfter(knownAt))
                 .toList();
@@ -45,7 +47,9 @@ class Histories {
         Map<UUID, String> names = people.names(entries.stream().map(Entry::by).toList());
         List<HistoryView> history = new ArrayList<>();
         for (Entry entry : entries) {
-            JsonNode record = flat.containsKey(entry.id()) ? own(flat.get(entry.id())) : views.readable(entry.record());
+            JsonNode record = flat.containsKey(entry.id())
+                    ? own(flat.get(entry.id()))
+                    : forReader(views.readable(entry.record()), caller);
             history.add(new HistoryView(
                     entry.id(),
                     entry.kind(),
@@ -58,6 +62,14 @@ class Histories {
                     record));
         }
         return history;
+    }
+
+    /** A registration or an amendment, without the owner's contact data where the reader's role does not see them. */
+    private static JsonNode forReader(JsonNode record, Caller caller) {
+        if (!caller.may(Act.SEE_CONTACTS) && record.get("owner") instanceof ObjectNode owner) {
+            owner.remove(List.of("phone", "email"));
+        }
+        return record;
     }
 
     private static Map<UUID, HistoryView.Voiding> voidings(

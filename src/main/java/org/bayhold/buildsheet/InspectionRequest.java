@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.bayhold.buildsheet.Fitted.State;
 import org.bayhold.catalog.Category;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,6 @@ record InspectionRequest(
     record Line(
             @NotNull Category category,
             @Nullable @Size(max = 60) String position,
-            Fitted.@NotNull State state,
+            @NotNull State state,
             @Nullable UUID partSpecId) {}
 }

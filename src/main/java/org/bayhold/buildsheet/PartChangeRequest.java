@@ -6,6 +6,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import java.util.UUID;
+import org.bayhold.buildsheet.Fact.Action;
 import org.bayhold.catalog.Category;
 import org.jspecify.annotations.Nullable;
 
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 record PartChangeRequest(
         @NotNull Category category,
         @Nullable @Size(max = 60) String position,
-        Fact.@NotNull Action action,
+        @NotNull Action action,
         @Nullable UUID partSpecId,
         @Nullable @Size(max = 100) String serial,
         @Nullable @Size(max = 64) String ecuHardware,

@@ -42,6 +42,11 @@ public class Calibrations {
         return revisions(List.of(id)).stream().findFirst();
     }
 
+    /** What a revision may be used for in the meantime. */
+    public Optional<String> limits(UUID id) {
+        return rows.findById(id).map(CalibrationRow::limits);
+    }
+
     /** The ids of the revisions that an ECU with this reading may run. */
     public List<UUID> idsShownBy(Reading reading) {
         List<UUID> ids = new java.util.ArrayList<>();

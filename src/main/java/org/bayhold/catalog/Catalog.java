@@ -28,10 +28,10 @@ public class Catalog {
 
     /** Part specs by id, with their attributes as last corrected; unknown ids are left out. */
     public Map<UUID, PartSpec> specs(Collection<UUID> ids) {
-        if (ids.isEmpty()) {
-            return Map.of();
-        }
         Map<UUID, PartSpec> found = new HashMap<>();
+        if (ids.isEmpty()) {
+            return found;
+        }
         withCorrections(specs.findAllById(Set.copyOf(ids))).forEach(spec -> found.put(spec.id(), spec));
         return found;
     }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Fact;
@@ -55,6 +56,7 @@ final class Causes {
         } else if (fact instanceof Fact.Voided voided) {
             evidence(voided, facts).ifPresent(causes::add);
         }
+        causes.addAll(inspectionsTurned(fact, now, facts));
         if (causes.isEmpty() && car.openItem().isEmpty() && isUnmatched(now)) {
             causes.add(cause(fact instanceof Fact.Voided ? VOIDING_LEFT_UNMATCHED : LATE_RECORD, fact));
         }
@@ -81,6 +83,25 @@ final class Causes {
         return now.fails(Check.PARTS_COVERED) || now.fails(Check.PARTS_KNOWN)
                 ? Optional.of(cause(LATE_RECORD, fact))
                 : Optional.empty();
+    }
+
+    /** A late record can turn an earlier inspection that confirmed the record into one that contradicts it (rule 10). */
+    private static List<Cause> inspectionsTurned(Fact fact, Decision now, List<Fact> facts) {
+        CarState car = now.car();
+        Set<UUID> told = facts.stream()
+                .flatMap(f -> Decisions.causes(f).stream())
+                .map(Cause::recordId)
+                .collect(Collectors.toSet());
+        Set<UUID> contradicting = Checks.changesSinceFlash(car).stream()
+                .filter(change -> !Checks.isSignedOff(change, car.clearances()))
+                .map(CarState.Change::recordId)
+                .filter(id -> !id.equals(fact.stamp().id()) && !told.contains(id))
+                .collect(Collectors.toSet());
+        return facts.stream()
+                .filter(Fact.Inspected.class::isInstance)
+                .filter(inspection -> contradicting.contains(inspection.stamp().id()))
+                .map(inspection -> cause(INSPECTION_CONTRADICTS, inspection))
+                .toList();
     }
 
     private static List<Cause> flash(Fact fact, Decision now) {

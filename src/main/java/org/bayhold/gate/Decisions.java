@@ -68,7 +68,8 @@ class Decisions {
                 .toList();
     }
 
-    private static List<Cause> causes(Fact fact) {
+    /** The causes that a fact of a retune item brings. */
+    static List<Cause> causes(Fact fact) {
         if (fact instanceof Fact.RetuneOpened opened) {
             return opened.causes();
         }

@@ -7,7 +7,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.Instant;
-import org.bayhold.buildsheet.Fact;
+import org.bayhold.buildsheet.Fact.Travel;
 import org.jspecify.annotations.Nullable;
 
 /** A handover to record. */
@@ -24,7 +24,7 @@ record HandoffRequest(
      */
     record ExceptionRequest(
             @NotBlank @Size(max = 2000) String reason,
-            Fact.@NotNull Travel travel,
+            @NotNull Travel travel,
             @NotBlank @Size(max = 200) String acknowledgedBy,
             @Nullable @Size(max = 2000) String limitations,
             @Nullable Instant returnBy,

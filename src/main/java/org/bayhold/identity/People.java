@@ -67,4 +67,9 @@ public class People {
     public Optional<UUID> idOf(String username) {
         return users.named(username).map(UserRow::getId);
     }
+
+    /** The roles of a user now. */
+    public Set<Role> rolesOf(UUID id) {
+        return users.withRoles(id).map(UserRow::roles).orElse(Set.of());
+    }
 }

@@ -66,10 +66,11 @@ class Security {
     @Order(3)
     SecurityFilterChain otherChain(HttpSecurity http) {
         stateless(http)
-                .authorizeHttpRequests(requests -> requests.requestMatchers("/v3/api-docs", "/v3/api-docs/**")
-                        .permitAll()
-                        .anyRequest()
-                        .denyAll());
+                .authorizeHttpRequests(
+                        requests -> requests.requestMatchers("/v3/api-docs", "/v3/api-docs/**", "/css/**")
+                                .permitAll()
+                                .anyRequest()
+                                .denyAll());
         return http.build();
     }
 

@@ -12,6 +12,9 @@ interface Users extends JpaRepository<UserRow, UUID> {
     @Query("select u from UserRow u left join fetch u.roles where u.username = ?1")
     Optional<UserRow> named(String username);
 
+    @Query("select u from UserRow u left join fetch u.roles where u.id = ?1")
+    Optional<UserRow> withRoles(UUID id);
+
     @Modifying
     @Transactional
     @Query("update UserRow u set u.passwordHash = ?2 where u.username in ?1")

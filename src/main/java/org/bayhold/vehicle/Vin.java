@@ -44,7 +44,9 @@ public record Vin(String value) {
     /** What is odd about a VIN that stands. */
     public enum Warning {
         /** Position 9 looks like a check character and does not compute, where its maker need not put one. */
-        CHECK_CHARACTER_DOES_NOT_COMPUTE
+        CHECK_CHARACTER_DOES_NOT_COMPUTE,
+        /** Position 9 holds no check character at all, so that nothing guards against a typing error. */
+        NO_CHECK_CHARACTER
     }
 
     /** Why something is no VIN. */
@@ -64,9 +66,14 @@ public record Vin(String value) {
         if (reason != null) {
             return new Invalid(reason);
         }
-        // outside the checked regions the maker may put anything there, often Z: only what could be one is doubted
-        boolean doubtful = couldBeCheckCharacter(value.charAt(CheckCharacter.INDEX)) && !CheckCharacter.computes(value);
-        return new Valid(new Vin(value), doubtful ? List.of(Warning.CHECK_CHARACTER_DOES_NOT_COMPUTE) : List.of());
+        if (CheckCharacter.computes(value)) {
+            return new Valid(new Vin(value), List.of());
+        }
+        // outside the checked regions the maker may put anything there, often Z
+        boolean couldBeOne = couldBeCheckCharacter(value.charAt(CheckCharacter.INDEX));
+        return new Valid(
+                new Vin(value),
+                List.of(couldBeOne ? Warning.CHECK_CHARACTER_DOES_NOT_COMPUTE : Warning.NO_CHECK_CHARACTER));
     }
 
     /**

@@ -57,10 +57,10 @@ public final class Car {
     }
 
     public Answer isInspected(Body... lines) {
-        return isInspected(Facts.inspection(Arrays.asList(lines)));
+        return records(Facts.inspection(Arrays.asList(lines)));
     }
 
-    public Answer isInspected(Body inspection) {
+    private Answer records(Body inspection) {
         return shop.as(Role.WRITER).post(path("inspections"), inspection).is(201);
     }
 
@@ -77,7 +77,7 @@ public final class Car {
         for (Part part : found) {
             inspection = inspection.plus("lines", Facts.foundPart(part));
         }
-        return isInspected(inspection);
+        return records(inspection);
     }
 
     public Answer flashes(Calibration calibration) {

@@ -83,7 +83,7 @@ public record Gate(JsonNode json) {
     public void holdsFor(String... checks) {
         isWhole();
         assertThat(decision()).as(toString()).isEqualTo("HOLD");
-        assertThat(failing()).as(toString()).contains(checks);
+        assertThat(failing()).as(toString()).containsAll(List.of(checks));
     }
 
     @Override

@@ -1,0 +1,31 @@
+package org.bayhold.gate;
+
+import java.util.UUID;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
+import org.bayhold.identity.Needs;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
+
+/** The release certificate to print. */
+@Controller
+class CertificateController {
+    private final Certificates certificates;
+
+    CertificateController(Certificates certificates) {
+        this.certificates = certificates;
+    }
+
+    @Needs(Act.READ)
+    @GetMapping(path = "/api/v1/handoffs/{id}/certificate", produces = MediaType.TEXT_HTML_VALUE)
+    ModelAndView certificate(Caller caller, @PathVariable UUID id) {
+        String address = ServletUriComponentsBuilder.fromCurrentContextPath()
+                .path(HandoffViews.certificateUrl(id))
+                .toUriString();
+        return new ModelAndView("certificate", "certificate", certificates.of(id, caller, address));
+    }
+}
