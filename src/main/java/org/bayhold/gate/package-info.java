@@ -1,6 +1,15 @@
 /** The decision whether a car may leave: policy, checks, retune items, clearances and handovers. */
 @ApplicationModule(
-        allowedDependencies = {"buildsheet", "calibration", "catalog", "identity", "journal", "refusal", "vehicle"})
+        allowedDependencies = {
+            "buildsheet",
+            "calibration",
+            "catalog",
+            "identity",
+            "journal",
+            "obd",
+            "refusal",
+            "vehicle"
+        })
 @NullMarked
 package org.bayhold.gate;
 
