@@ -8,7 +8,6 @@ import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
-import java.util.Locale;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.springdoc.core.customizers.OpenApiCustomizer;
@@ -16,7 +15,6 @@ import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.MessageSource;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.context.support.ResourceBundleMessageSource;
 
 /**
  * The description of the API at {@code /v3/api-docs}. Routes, fields and limits come from the code itself; what is said of
@@ -27,6 +25,8 @@ class ApiDescription {
     static final String BEARER = "bearer";
     static final String BASIC = "basic";
 
+    private static final ApiWords WORDS = new ApiWords();
+
     ApiDescription() {
         SpringDocUtils.getConfig().addRequestWrapperToIgnore(Caller.class, Call.class);
     }
@@ -36,16 +36,16 @@ class ApiDescription {
         Info info = new Info()
                 .title("Bayhold")
                 .version("v1")
-                .description(sentences().getMessage("description", null, Locale.ENGLISH))
+                .description(WORDS.of("description"))
                 .license(new License().name("Apache-2.0").identifier("Apache-2.0"));
         SecurityScheme bearer = new SecurityScheme()
                 .type(SecurityScheme.Type.HTTP)
                 .scheme(BEARER)
-                .description(sentences().getMessage("security.bearer", null, Locale.ENGLISH));
+                .description(WORDS.of("security.bearer"));
         SecurityScheme basic = new SecurityScheme()
                 .type(SecurityScheme.Type.HTTP)
                 .scheme(BASIC)
-                .description(sentences().getMessage("security.basic", null, Locale.ENGLISH));
+                .description(WORDS.of("security.basic"));
         return new OpenAPI()
                 .info(info)
                 // where it is served from: otherwise the address that the first reader happened to use
@@ -61,7 +61,7 @@ class ApiDescription {
 
     @Bean
     static ApiOperations apiOperations() {
-        return new ApiOperations(sentences());
+        return new ApiOperations(WORDS);
     }
 
     @Bean
@@ -72,24 +72,14 @@ class ApiDescription {
     /** The modules that have routes, in an order that depends on nothing but their names. */
     @Bean
     static OpenApiCustomizer modules() {
-        MessageSource sentences = sentences();
         return api -> {
             api.setTags(api.getPaths().values().stream()
                     .flatMap(item -> item.readOperations().stream())
                     .flatMap(operation -> operation.getTags().stream())
                     .distinct()
                     .sorted()
-                    .map(tag -> new Tag()
-                            .name(tag)
-                            .description(sentences.getMessage("module." + tag, null, Locale.ENGLISH)))
+                    .map(tag -> new Tag().name(tag).description(WORDS.of("module." + tag)))
                     .toList());
         };
-    }
-
-    private static MessageSource sentences() {
-        ResourceBundleMessageSource sentences = new ResourceBundleMessageSource();
-        sentences.setBasename("openapi");
-        sentences.setDefaultEncoding("UTF-8");
-        return sentences;
     }
 }

@@ -18,7 +18,6 @@ import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
 import org.bayhold.identity.Role;
 import org.springdoc.core.customizers.OperationCustomizer;
-import org.springframework.context.MessageSource;
 import org.springframework.core.annotation.AnnotatedElementUtils;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -31,10 +30,10 @@ final class ApiOperations implements OperationCustomizer {
     private static final String IF_MATCH = "If-Match";
     private static final int MOST_ON_A_PAGE = 200;
 
-    private final MessageSource sentences;
+    private final ApiWords words;
 
-    ApiOperations(MessageSource sentences) {
-        this.sentences = sentences;
+    ApiOperations(ApiWords words) {
+        this.words = words;
     }
 
     @Override
@@ -42,7 +41,7 @@ final class ApiOperations implements OperationCustomizer {
         String name = name(handler);
         operation.setOperationId(name);
         operation.setTags(List.of(module(handler)));
-        operation.setSummary(sentence("operation." + name));
+        operation.setSummary(words.of("operation." + name));
         operation.setDescription(whoMay(handler));
         Set<RequestMethod> methods = methods(handler);
         if (methods.contains(RequestMethod.POST)) {
@@ -80,7 +79,7 @@ final class ApiOperations implements OperationCustomizer {
                 .filter(role -> act.allowedTo(Set.of(role)))
                 .map(Role::name)
                 .collect(Collectors.joining(", "));
-        return sentence("who-may", act.name(), roles);
+        return words.of("who-may", act.name(), roles);
     }
 
     private void post(Operation operation, HandlerMethod handler) {
@@ -90,7 +89,7 @@ final class ApiOperations implements OperationCustomizer {
             operation.addParametersItem(new Parameter()
                     .in("header")
                     .name(KEY)
-                    .description(sentence("idempotency-key"))
+                    .description(words.of("idempotency-key"))
                     .schema(new StringSchema().minLength(1).maxLength(255)));
         } else {
             operation.setSecurity(List.of(new SecurityRequirement().addList(ApiDescription.BASIC)));
@@ -117,12 +116,12 @@ final class ApiOperations implements OperationCustomizer {
         for (Parameter parameter :
                 operation.getParameters() == null ? List.<Parameter>of() : operation.getParameters()) {
             switch (parameter.getName()) {
-                case IF_MATCH -> parameter.required(true).description(sentence("if-match"));
+                case IF_MATCH -> parameter.required(true).description(words.of("if-match"));
                 case "effectiveAt", "knownAt", "q", "after" ->
-                    parameter.description(sentence("parameter." + parameter.getName()));
+                    parameter.description(words.of("parameter." + parameter.getName()));
                 case "limit" ->
                     parameter
-                            .description(sentence("parameter.limit"))
+                            .description(words.of("parameter.limit"))
                             .schema(new IntegerSchema()
                                     .minimum(java.math.BigDecimal.ONE)
                                     .maximum(java.math.BigDecimal.valueOf(MOST_ON_A_PAGE)));
@@ -132,11 +131,7 @@ final class ApiOperations implements OperationCustomizer {
     }
 
     private Header header(String key) {
-        return new Header().description(sentence(key)).schema(new StringSchema());
-    }
-
-    private String sentence(String key, Object... arguments) {
-        return sentences.getMessage(key, arguments, Locale.ENGLISH);
+        return new Header().description(words.of(key)).schema(new StringSchema());
     }
 
     private static Set<RequestMethod> methods(HandlerMethod handler) {

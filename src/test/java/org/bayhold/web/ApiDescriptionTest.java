@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import org.bayhold.support.Answer;
@@ -62,6 +63,19 @@ class ApiDescriptionTest {
         }
         assertThat(there).containsAll(references);
         assertThat(references).containsAll(there);
+    }
+
+    @Test
+    void everySentenceAboutARouteIsAboutOneThatIsThere() {
+        Set<String> routes = new TreeSet<>();
+        SERVED.path("paths")
+                .values()
+                .forEach(path -> path.values()
+                        .forEach(operation -> routes.add(
+                                "operation." + operation.path("operationId").asString())));
+
+        assertThat(ResourceBundle.getBundle("openapi").keySet().stream().filter(key -> key.startsWith("operation.")))
+                .containsExactlyInAnyOrderElementsOf(routes);
     }
 
     /** Where a server listens is no part of the contract. */
