@@ -102,6 +102,10 @@ class Security {
 
     private AuthenticationEntryPoint unauthenticated(String challenge) {
         return (request, response, failure) -> {
+            if (failure instanceof TooManyTriesException tooMany) {
+                problems.write(Code.TOO_MANY_REQUESTS, request, response, tooMany.seconds());
+                return;
+            }
             response.setHeader("WWW-Authenticate", challenge);
             problems.write(Code.UNAUTHENTICATED, request, response);
         };
