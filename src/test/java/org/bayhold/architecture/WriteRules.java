@@ -23,11 +23,12 @@ final class WriteRules {
     static final Map<String, Set<String>> WRITERS = Map.ofEntries(
             Map.entry("ChainHeads", Set.of("WriteTemplate")),
             Map.entry("JournalEntries", Set.of("OpenChain")),
-            Map.entry("IdempotencyRows", Set.of("WriteTemplate")),
+            Map.entry("IdempotencyRows", Set.of("WriteTemplate", "ForgettingAnswers")),
             Map.entry("PersonalRows", Set.of("PersonalData")),
             Map.entry("FollowUpRows", Set.of("OpenChain", "FollowUps")),
             Map.entry("Users", Set.of("People")),
             Map.entry("Tokens", Set.of("AccessTokens")),
+            Map.entry("SignInFailures", Set.of("SignInThrottle")),
             Map.entry("PartSpecs", Set.of("CatalogWrites")),
             Map.entry("Corrections", Set.of("CatalogWrites")),
             Map.entry("CategoryMoves", Set.of("CatalogWrites")),
