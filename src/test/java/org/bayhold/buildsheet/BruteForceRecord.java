@@ -84,10 +84,14 @@ final class BruteForceRecord {
         return count;
     }
 
+    /** The facts of one write share their time, and stand in the order of the chain. */
     private static boolean standsBefore(Stamp a, Stamp b) {
-        return a.effectiveAt().equals(b.effectiveAt())
-                ? a.recordedAt().isBefore(b.recordedAt())
-                : a.effectiveAt().isBefore(b.effectiveAt());
+        if (!a.effectiveAt().equals(b.effectiveAt())) {
+            return a.effectiveAt().isBefore(b.effectiveAt());
+        }
+        return a.recordedAt().equals(b.recordedAt())
+                ? a.seq() < b.seq()
+                : a.recordedAt().isBefore(b.recordedAt());
     }
 
     private void hear(Fact fact) {
