@@ -69,6 +69,11 @@ public final class Api {
         return call("GET", path, BodyPublishers.noBody(), Map.of());
     }
 
+    /** A page of the server's that is no part of the API. */
+    public Answer getOutside(String path) {
+        return get(server.resolve(path).toString());
+    }
+
     public Answer post(String path, Object body) {
         return call("POST", path, BodyPublishers.ofString(body.toString()), Map.of("Idempotency-Key", newKey()));
     }
