@@ -37,6 +37,7 @@ public class WriteTemplate {
     private final PersonalData personalData;
     private final FollowUpRows followUps;
     private final Database database;
+    private final Standing standing;
     private final CanonicalJson json;
     private final JsonMapper answerMapper;
     private final Clock clock;
@@ -50,6 +51,7 @@ public class WriteTemplate {
             PersonalData personalData,
             FollowUpRows followUps,
             Database database,
+            Standing standing,
             CanonicalJson json,
             JsonMapper answerMapper,
             Clock clock) {
@@ -62,6 +64,7 @@ public class WriteTemplate {
         this.personalData = personalData;
         this.followUps = followUps;
         this.database = database;
+        this.standing = standing;
         this.json = json;
         this.answerMapper = answerMapper;
         this.clock = clock;
@@ -103,6 +106,7 @@ public class WriteTemplate {
     }
 
     private <T> Written<T> run(WriteRequest request, Class<T> type, java.util.function.Supplier<T> steps) {
+        standing.mustBeIntact();
         for (int attempt = 1; ; attempt++) {
             Optional<Written<T>> earlier = replay(request, type);
             if (earlier.isPresent()) {
