@@ -7,14 +7,16 @@ import java.util.Collection;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.PlatformTransactionManager;
 
 /** What the template asks of a database, with one thing taken out. */
 class BrokenDatabase extends Database {
     private final ThreadLocal<Instant> before = new ThreadLocal<>();
     private volatile Fault fault = Fault.NONE;
 
-    BrokenDatabase(DataSource dataSource, JdbcClient jdbc, Clock clock) throws SQLException {
-        super(dataSource, jdbc, clock);
+    BrokenDatabase(DataSource dataSource, JdbcClient jdbc, Clock clock, PlatformTransactionManager transactions)
+            throws SQLException {
+        super(dataSource, jdbc, clock, transactions);
     }
 
     void breakAt(Fault broken) {

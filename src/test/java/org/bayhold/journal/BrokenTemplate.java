@@ -26,6 +26,7 @@ public final class BrokenTemplate extends WriteTemplate {
             PersonalData personalData,
             FollowUpRows followUps,
             BrokenDatabase database,
+            Standing standing,
             CanonicalJson json,
             JsonMapper answerMapper,
             Clock clock) {
@@ -38,6 +39,7 @@ public final class BrokenTemplate extends WriteTemplate {
                 personalData,
                 followUps,
                 database,
+                standing,
                 json,
                 answerMapper,
                 clock);

@@ -79,7 +79,8 @@ abstract class BrokenWrites {
             }
             System.out.println("%s: no first step, schema as it is: %d CLEAR handovers, begun again %s"
                     .formatted(getClass().getSimpleName(), handovers, collisions.byState()));
-            // a refused sign-off appends nothing and may set the head back; the next write then stops at the primary key
+            // a refused sign-off appends nothing and may set the head back; the next write then stops at the primary
+            // key
             assertThat(found).allMatch(violation -> violation.kind() == Violation.Kind.HEAD_ELSEWHERE);
             assertThat(handovers).isPositive();
             assertThat(collisions.byState()).containsKey(Collisions.UNIQUE);
@@ -123,11 +124,14 @@ abstract class BrokenWrites {
         Instant start = Instant.now();
         int writes = tally.writes();
         List<Violation> found = List.of();
-        try (Collisions ignored = Collisions.counted()) {
+        Collisions counting = Collisions.counted(); // and kept off the log
+        try {
             while (found.stream().noneMatch(wanted)
                     && Duration.between(start, Instant.now()).compareTo(PATIENCE) < 0) {
                 found = judge(race.apply(bayhold.shop())).violations();
             }
+        } finally {
+            counting.close();
         }
         System.out.println("%s: %s seen after %d ms, %d writes: %s"
                 .formatted(
