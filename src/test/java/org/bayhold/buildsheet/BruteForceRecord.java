@@ -89,9 +89,11 @@ final class BruteForceRecord {
         if (!a.effectiveAt().equals(b.effectiveAt())) {
             return a.effectiveAt().isBefore(b.effectiveAt());
         }
-        return a.recordedAt().equals(b.recordedAt())
-                ? a.seq() < b.seq()
-                : a.recordedAt().isBefore(b.recordedAt());
+        if (!a.recordedAt().equals(b.recordedAt())) {
+            return a.recordedAt().isBefore(b.recordedAt());
+        }
+        // two at one place are in a chain that forked: then any order will do, but one it must be
+        return a.seq() == b.seq() ? a.id().compareTo(b.id()) < 0 : a.seq() < b.seq();
     }
 
     private void hear(Fact fact) {

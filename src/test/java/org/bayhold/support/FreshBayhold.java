@@ -20,7 +20,8 @@ import org.springframework.util.FileSystemUtils;
 
 /** The whole application for one test alone, on a database of the test's own; whoever starts it closes it. */
 public final class FreshBayhold implements AutoCloseable {
-    private final String password = "of-the-bench-" + UUID.randomUUID();
+    private static final String PASSWORD = "of-the-bench-" + UUID.randomUUID();
+
     private final ConfigurableApplicationContext context;
     private final Shop shop;
 
@@ -48,7 +49,7 @@ public final class FreshBayhold implements AutoCloseable {
         List<String> arguments = new ArrayList<>(List.of(
                 "--server.port=0",
                 "--spring.main.banner-mode=off",
-                "--bayhold.demo.password=" + password,
+                "--bayhold.demo.password=" + PASSWORD,
                 "--spring.datasource.url=" + store.url(),
                 "--spring.datasource.username=" + store.user(),
                 "--spring.datasource.password=" + store.password()));
@@ -59,7 +60,7 @@ public final class FreshBayhold implements AutoCloseable {
                 .run(arguments.toArray(String[]::new));
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
-        this.shop = new Shop(URI.create("http://" + host + ":" + port), password);
+        this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
     }
 
     /** With the demo users and no cars. */
