@@ -87,7 +87,7 @@ class VehicleWrites {
                     patch.displacementCc(),
                     patch.cylinders());
             Instant effectiveAt = chain.effectiveAt(patch.effectiveAt());
-            row.amend(amended, chain.nextSeq(), effectiveAt);
+            row.amend(amended, chain.nextSeq());
             chain.append(AMENDED, Ids.next(), effectiveAt, amended);
             return vehicles.view(row, call.caller(), List.of());
         });
