@@ -34,7 +34,7 @@ class PartChangeRecorder extends Recorder<PartChangeRequest, PartChangeView> {
                 request.partSpecId(),
                 Text.strip(request.serial()),
                 Text.strip(request.ecuHardware()),
-                request.source() == null ? Fact.Source.SHOP : request.source(),
+                request.source(),
                 request.odometerKm(),
                 car.chain().keep(Text.strip(request.performedBy())),
                 car.chain().keep(Text.strip(request.note())));

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import java.util.UUID;
 import org.bayhold.buildsheet.Fact.Action;
+import org.bayhold.buildsheet.Fact.Source;
 import org.bayhold.catalog.Category;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +21,7 @@ record PartChangeRequest(
         @Nullable @Size(max = 64) String ecuHardware,
         @Nullable Instant effectiveAt,
         @Nullable @Min(0) @Max(9_999_999) Integer odometerKm,
-        Fact.@Nullable Source source,
+        @NotNull Source source,
         @Nullable @Size(max = 200) String performedBy,
         @Nullable @Size(max = 2000) String note)
         implements FactRequest {}

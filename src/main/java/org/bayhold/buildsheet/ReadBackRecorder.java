@@ -1,6 +1,9 @@
 package org.bayhold.buildsheet;
 
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.bayhold.calibration.Calibrations;
 import org.bayhold.journal.Text;
 import org.bayhold.obd.Reading;
 import org.bayhold.obd.Service09;
@@ -13,8 +16,17 @@ import tools.jackson.databind.node.ObjectNode;
 /** What the ECU itself reports. */
 @Component
 class ReadBackRecorder extends Recorder<ReadBackRequest, ReadBackView> {
-    ReadBackRecorder() {
+    private final Calibrations calibrations;
+
+    ReadBackRecorder(Calibrations calibrations) {
         super(ReadBackRequest.class, ReadBackView.class, Fact.ReadBack.class);
+        this.calibrations = calibrations;
+    }
+
+    /** A check may find a revision that nothing else on the car's record names (rule 10). */
+    @Override
+    Set<UUID> cites(ReadBackRequest request) {
+        return Set.copyOf(calibrations.idsShownBy(reading(request)));
     }
 
     @Override
@@ -68,6 +80,7 @@ class ReadBackRecorder extends Recorder<ReadBackRequest, ReadBackView> {
         Optional<Reading> expected = after.expectedReading();
         Optional<Boolean> matches = expected.filter(reading::comparable).map(known -> reading.shows(known));
         answer.put("matches", matches.orElse(null));
+        reading.oddities().forEach(((ArrayNode) answer.get("warnings"))::add);
         // an ECU may have been told to report what it does not run
         Reading factory = after.registration().factoryReading();
         if (after.revision().isPresent()

@@ -9,7 +9,8 @@ import java.util.UUID;
  *
  * @param seq position in the car's journal, from 1
  * @param effectiveAt when it happened
- * @param recordedAt when it was recorded: the server's time under the car's lock, strictly increasing for a car
+ * @param recordedAt when it was recorded: the server's time under the car's lock; the facts of one write share it, and
+ *     each write is strictly later than the one before it
  * @param by the user who recorded it
  */
 public record Stamp(UUID id, UUID vehicleId, long seq, Instant effectiveAt, Instant recordedAt, UUID by) {

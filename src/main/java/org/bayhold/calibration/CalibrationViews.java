@@ -52,18 +52,6 @@ class CalibrationViews {
                 revision.recordedAt(),
                 revision.withdrawnAt(),
                 withdrawal == null ? null : texts.of(withdrawal.reasonId()),
-                warnings(reading));
-    }
-
-    /** SAE J1979 service 09: a CALID has up to 16 characters, a CVN is 4 bytes. */
-    private static List<String> warnings(Reading reading) {
-        List<String> warnings = new ArrayList<>();
-        if (reading.calid() != null && !reading.calid().matches("[^,]{1,16}(,[^,]{1,16})*")) {
-            warnings.add("CALID_LONGER_THAN_16");
-        }
-        if (reading.cvn() != null && !reading.cvn().matches("[0-9A-F]{8}(,[0-9A-F]{8})*")) {
-            warnings.add("CVN_NOT_8_HEX_DIGITS");
-        }
-        return warnings;
+                reading.oddities());
     }
 }

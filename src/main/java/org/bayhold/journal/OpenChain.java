@@ -79,7 +79,10 @@ public final class OpenChain {
         }
     }
 
-    /** The time of the next entry, in microseconds; from here on no further lock can be taken. */
+    /**
+     * The time of this write, in microseconds, strictly later than that of the write before it; from here on no further
+     * lock can be taken.
+     */
     public Instant recordedAt() {
         if (time == null) {
             Instant now = database.now().truncatedTo(ChronoUnit.MICROS);
@@ -120,7 +123,7 @@ public final class OpenChain {
         return personalData.keep(chainId, text, recordedAt());
     }
 
-    /** Appends an entry at {@link #recordedAt()} and {@link #nextSeq()}; the next one is a microsecond later. */
+    /** Appends an entry at {@link #recordedAt()} and {@link #nextSeq()}. The entries of one write share their time. */
     public void append(String kind, UUID id, Instant effectiveAt, Object record) {
         Instant recordedAt = recordedAt();
         Entry entry = new Entry(
@@ -131,7 +134,6 @@ public final class OpenChain {
         lastHash = hash;
         lastRecordedAt = recordedAt;
         nextSeq++;
-        time = recordedAt.plus(1, ChronoUnit.MICROS);
     }
 
     /** Leaves work to be done car by car after the commit; a crash in between forgets none of it. */

@@ -1,5 +1,7 @@
 package org.bayhold.obd;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +28,21 @@ public record Reading(
     /** True when the two can be compared at all. */
     public boolean comparable(Reading other) {
         return (hasIds() && other.hasIds()) || (fileSha256 != null && other.fileSha256 != null);
+    }
+
+    /**
+     * What is odd about it and no reason to refuse it: by SAE J1979, service 09, a CALID has up to 16 characters and a CVN
+     * is 4 bytes; several are written with commas between them.
+     */
+    public List<String> oddities() {
+        List<String> odd = new ArrayList<>();
+        if (calid != null && !calid.matches("[^,]{1,16}(,[^,]{1,16})*")) {
+            odd.add("CALID_LONGER_THAN_16");
+        }
+        if (cvn != null && !cvn.matches("[0-9A-F]{8}(,[0-9A-F]{8})*")) {
+            odd.add("CVN_NOT_8_HEX_DIGITS");
+        }
+        return odd;
     }
 
     private boolean hasIds() {

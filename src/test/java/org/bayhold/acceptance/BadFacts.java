@@ -122,16 +122,6 @@ public abstract class BadFacts implements OnADatabase {
                         (shop, done) -> flash(done.calibration()).at(TOMORROW)),
                 bad("cvn", "a CALID without a CVN", "read-backs", (shop, done) -> Body.of("calid", "BENCH000001AA")),
                 bad("calid", "a CVN without a CALID", "read-backs", (shop, done) -> Body.of("cvn", "2D99C26C")),
-                bad(
-                        "cvn",
-                        "a CVN that is not four bytes",
-                        "read-backs",
-                        (shop, done) -> done.calibration().reading().with("cvn", "2D99C26CFF")),
-                bad(
-                        "calid",
-                        "a CALID of more than sixteen characters",
-                        "read-backs",
-                        (shop, done) -> done.calibration().reading().with("calid", "ABCDEFGHIJKLMNOPQ")),
                 bad("fileSha256", "a hash that is none", "read-backs", (shop, done) -> Body.of("fileSha256", "abc")),
                 bad(
                         "effectiveAt",

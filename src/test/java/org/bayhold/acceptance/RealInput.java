@@ -121,6 +121,20 @@ public abstract class RealInput implements OnADatabase {
     }
 
     @Test
+    void anEcuThatReportsWhatTheStandardDoesNotKnowIsRecordedWithAWarning() {
+        Car car = shop().registers(aCar());
+
+        Answer check = shop().as(Role.TECH)
+                .post(
+                        car.path("read-backs"),
+                        Body.of("calid", "ABCDEFGHIJKLMNOPQ").with("cvn", "2D99C26CFF"))
+                .is(201);
+
+        assertThat(Answer.elements(check.json().path("warnings")).stream().map(Answer::textOf))
+                .containsExactly("CALID_LONGER_THAN_16", "CVN_NOT_8_HEX_DIGITS");
+    }
+
+    @Test
     void theSameInstallSentTwiceIsRecordedOnce() {
         Car car = shop().registers(aCar());
         Body install = fit(shop().aPartFor("AIR_INTAKE"));

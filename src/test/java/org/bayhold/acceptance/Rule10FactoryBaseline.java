@@ -114,8 +114,8 @@ public abstract class Rule10FactoryBaseline implements OnADatabase {
     @Test
     void aLateRecordTurnsAnEarlierInspectionIntoOneThatContradicts() {
         Car car = shop().registers(aCar());
-        Answer confirming =
-                car.isInspected(inspection(List.of(foundFactory("AIR_INTAKE"))).at(hoursAgo(2)));
+        Answer confirming = car.isInspectedAs(
+                inspection(List.of(foundFactory("AIR_INTAKE"))).at(hoursAgo(2)));
         assertThat(Answer.elements(confirming.json().path("differences"))).isEmpty();
         assertThat(car.findOpenItem()).isEmpty();
 

@@ -16,6 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.springframework.boot.SpringApplication;
 import org.testcontainers.DockerClientFactory;
+import org.testcontainers.containers.ContainerLaunchException;
 import org.testcontainers.postgresql.PostgreSQLContainer;
 import org.testcontainers.utility.DockerImageName;
 
@@ -63,7 +64,7 @@ public final class AnyPostgres {
         private static Server start() {
             Server server = wanted("embedded")
                     ? embedded()
-                    : localImage().map(Server::container).orElseGet(Server::embeddedUnlessForbidden);
+                    : localImage().flatMap(Server::container).orElseGet(Server::embeddedUnlessForbidden);
             System.out.println("PostgreSQL for tests: " + server.kind + ", " + server.show("server_version"));
             for (String setting : DURABLE) {
                 if (!server.show(setting).equals("on")) {
@@ -77,21 +78,28 @@ public final class AnyPostgres {
             return System.getProperty("bayhold.test.postgres", "").equals(kind);
         }
 
-        private static Server container(String image) {
+        /** Empty where the engine answers and the container does not come up all the same. */
+        private static Optional<Server> container(String image) {
             PostgreSQLContainer container =
                     new PostgreSQLContainer(DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"));
             container.withCommand("postgres"); // the default command turns fsync off
-            container.start();
+            try {
+                container.start();
+            } catch (ContainerLaunchException e) {
+                System.out.println("PostgreSQL for tests: no container, " + e);
+                return Optional.empty();
+            }
             // not a JVM hook: those run while contexts still close and wait for connections
             SpringApplication.getShutdownHandlers().add(container::stop);
-            return new Server(
+            return Optional.of(new Server(
                     "container of " + image,
-                    new Database(container.getJdbcUrl(), container.getUsername(), container.getPassword()));
+                    new Database(container.getJdbcUrl(), container.getUsername(), container.getPassword())));
         }
 
         private static Server embeddedUnlessForbidden() {
             if (wanted("container")) {
-                throw new IllegalStateException("a container is wanted, but Docker holds no image of PostgreSQL");
+                throw new IllegalStateException(
+                        "a container is wanted, but Docker holds no image of PostgreSQL that comes up");
             }
             return embedded();
         }

@@ -58,9 +58,10 @@ class VinTest {
     }
 
     @Test
-    void aEuropeanVinWithZInPosition9StandsWithoutWarning() {
+    void aEuropeanVinWithZInPosition9StandsAndIsSaidToHaveNoCheckCharacter() {
         // public test vector, obd-java-api: Z can never be a check character
-        assertThat(Vin.parse("WP0ZZZ99ZTS392124")).isEqualTo(new Vin.Valid(new Vin("WP0ZZZ99ZTS392124"), List.of()));
+        assertThat(Vin.parse("WP0ZZZ99ZTS392124"))
+                .isEqualTo(new Vin.Valid(new Vin("WP0ZZZ99ZTS392124"), List.of(Vin.Warning.NO_CHECK_CHARACTER)));
     }
 
     @ParameterizedTest
