@@ -135,7 +135,7 @@ class Voidings {
         try {
             request = json.treeToValue(body, recorder.request());
         } catch (JacksonException e) {
-            throw within("replacement.", JsonReasons.of(e));
+            throw JsonReasons.of(e).within("replacement.");
         }
         List<Refusal.Reason> reasons =
                 validator.validate(request).stream().map(Voidings::reason).toList();
@@ -148,13 +148,5 @@ class Voidings {
     private static Refusal.Reason reason(ConstraintViolation<?> violation) {
         String field = "replacement." + violation.getPropertyPath();
         return new Refusal.Reason(field, "field.invalid", List.of(field, violation.getMessage()));
-    }
-
-    private static Refusal within(String prefix, Refusal refusal) {
-        return new Refusal(
-                refusal.code(),
-                refusal.reasons().stream()
-                        .map(reason -> new Refusal.Reason(prefix + reason.field(), reason.key(), reason.arguments()))
-                        .toList());
     }
 }

@@ -9,11 +9,14 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.bayhold.obd.Reading;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 
 /** Reading revisions. */
 @Component
 public class Calibrations {
+    private static final int MOST = 500;
+
     private final CalibrationRows rows;
     private final Withdrawals withdrawals;
 
@@ -35,6 +38,14 @@ public class Calibrations {
                         .map(WithdrawalRow::withdrawnAt)
                         .orElse(null)))
                 .sorted(Comparator.comparing(Revision::recordedAt).thenComparing(Revision::id))
+                .toList();
+    }
+
+    /** The revisions that were issued for this ECU hardware, the newest first. */
+    public List<Revision> issuedFor(String ecuHardware) {
+        List<UUID> ids = rows.find(ecuHardware, "%", new UUID(0, 0), Limit.of(MOST));
+        return revisions(ids).stream()
+                .sorted(Comparator.comparing(Revision::recordedAt).reversed())
                 .toList();
     }
 

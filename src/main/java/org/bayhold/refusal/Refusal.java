@@ -43,6 +43,18 @@ public final class Refusal extends RuntimeException {
         return reasons;
     }
 
+    /** The same refusal of a part of a larger request: each field's name begins with {@code prefix}. */
+    public Refusal within(String prefix) {
+        return new Refusal(
+                code,
+                reasons.stream()
+                        .map(reason -> new Reason(
+                                reason.field() == null ? null : prefix + reason.field(),
+                                reason.key(),
+                                reason.arguments()))
+                        .toList());
+    }
+
     public static Refusal invalid(String field, String key, Object... arguments) {
         return new Refusal(Code.INVALID, field, key, arguments);
     }

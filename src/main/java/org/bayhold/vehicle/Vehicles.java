@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
+import org.bayhold.journal.Page;
 import org.bayhold.journal.PersonalData;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,11 @@ public class Vehicles {
         Map<UUID, VehicleView> views = new HashMap<>();
         views(rows.findAllById(Set.copyOf(vehicleIds)), caller).forEach(view -> views.put(view.id(), view));
         return views;
+    }
+
+    /** Cars whose VIN, frame number, description, plate or owner's name holds what was typed; at most {@code most}. */
+    public List<VehicleView> find(String typed, int most, Caller caller) {
+        return views(rows.find(Page.like(typed), new UUID(0, 0), most), caller);
     }
 
     /** Keeps up what was folded of a car: its ECU hardware, and the odometer where a new reading came. */
