@@ -46,9 +46,18 @@ record InstallForm(
         return lines == null || lines.isEmpty() ? List.of(Line.EMPTY) : lines;
     }
 
+    /** The page's lines and the recorded facts are counted alike; a form with nothing in it keeps its first line. */
+    InstallForm withoutEmptyLines() {
+        return with(typedLines().stream().filter(line -> !line.isEmpty()).toList());
+    }
+
     InstallForm withOneMore() {
         List<Line> more = new ArrayList<>(typedLines());
         more.add(Line.EMPTY);
-        return new InstallForm(when, order, odometerKm, source, performedBy, more);
+        return with(more);
+    }
+
+    private InstallForm with(List<Line> others) {
+        return new InstallForm(when, order, odometerKm, source, performedBy, others);
     }
 }

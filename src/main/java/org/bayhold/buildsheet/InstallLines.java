@@ -45,13 +45,10 @@ class InstallLines {
         List<InstallForm.Line> lines = form.typedLines();
         for (int i = 0; i < lines.size(); i++) {
             InstallForm.Line line = lines.get(i);
-            boolean nothingTyped = i == 0 && lines.stream().allMatch(InstallForm.Line::isEmpty);
-            if (!line.isEmpty() || nothingTyped) {
-                PartChangeRequest request = read(typed, i, line, common, candidates);
-                if (request != null) {
-                    requests.add(request);
-                    typed.check(request, "lines[" + i + "].");
-                }
+            PartChangeRequest request = read(typed, i, line, common, candidates);
+            if (request != null) {
+                requests.add(request);
+                typed.check(request, "lines[" + i + "].");
             }
         }
         return new Read(requests, candidates);

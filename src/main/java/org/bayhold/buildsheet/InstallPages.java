@@ -100,10 +100,11 @@ class InstallPages {
     String record(
             Call call,
             @PathVariable UUID id,
-            @ModelAttribute InstallForm form,
+            @ModelAttribute InstallForm typedForm,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        InstallForm form = typedForm.withoutEmptyLines();
         show(call.caller(), id, form, Map.of(), model);
         try {
             Typed typed = carForms.read();

@@ -1,7 +1,6 @@
 package org.bayhold.gate;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Optional;
 import java.util.UUID;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.form.Forms;
@@ -159,11 +158,7 @@ class HandOverPages {
         model.addAttribute("car", vehicles.view(id, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found")));
         model.addAttribute("form", form);
         model.addAttribute("gate", views.view(decision));
-        model.addAttribute(
-                "itemId",
-                Optional.ofNullable(
-                                decision.car().openItem().map(item -> item.id()).orElse(null))
-                        .orElse(null));
+        decision.car().openItem().ifPresent(item -> model.addAttribute("itemId", item.id()));
         model.addAttribute("lastHandoff", decision.car().stay().inShop() ? null : last(decision));
         model.addAttribute("inShop", decision.car().stay().inShop());
         model.addAttribute("mayHandOver", caller.may(Act.HAND_OVER));
