@@ -19,7 +19,7 @@ final class AttributeText {
         if (lines == null) {
             return attributes;
         }
-        for (String line : lines.split("\\R")) {
+        for (String line : lines.lines().toList()) {
             int equals = line.indexOf('=');
             String name = equals < 0 ? "" : line.substring(0, equals).strip();
             if (!line.isBlank() && name.isEmpty()) {
