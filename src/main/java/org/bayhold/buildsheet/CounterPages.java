@@ -1,21 +1,17 @@
 package org.bayhold.buildsheet;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
-import org.bayhold.form.Typed;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** What happens at the counter: the car came in, and the customer acknowledges the risk and the use. */
 @Controller
@@ -36,91 +32,56 @@ class CounterPages {
         this.acknowledgements = acknowledgements;
     }
 
-    /** An arrival as typed. */
-    record ArrivedForm(
-            @Nullable String when,
-            @Nullable String order,
-            @Nullable String odometerKm,
-            @Nullable String note) {
-        static final ArrivedForm EMPTY = new ArrivedForm(null, null, null, null);
-    }
-
-    /** An acknowledgement as typed. */
-    record AcknowledgeForm(
-            @Nullable String usage,
-            @Nullable String signedBy,
-            @Nullable String text) {}
-
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/arrived")
-    String arrivedForm(Caller caller, @PathVariable UUID id, Model model) {
-        carForms.show(model, caller, id, ArrivedForm.EMPTY);
-        return ARRIVED;
+    ModelAndView arrivedForm(Caller caller, @PathVariable UUID id, Form form) {
+        return carForms.of(form.show(ARRIVED), caller, id, form);
     }
 
     @Needs(Act.RECORD_ON_CAR)
     @PostMapping("/cars/{id}/arrived")
-    String arrived(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute ArrivedForm form,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        carForms.show(model, call.caller(), id, form);
-        try {
-            Typed typed = carForms.read();
-            ArrivalRequest request = new ArrivalRequest(
-                    carForms.moment(typed, model, id, form.when(), form.order()).at(),
-                    typed.whole("odometerKm", form.odometerKm()),
-                    typed.text("note", form.note()));
-            typed.check(request, "");
-            typed.done();
-            ArrivalView arrival = facts.record(call, id, arrivals, request).value();
-            return CarForms.toCar(
-                    id,
-                    redirect,
-                    arrival.warnings().contains("ODOMETER_RAN_BACKWARDS") ? "said.arrived.odometer" : "said.arrived");
-        } catch (Refusal refusal) {
-            return carForms.again(refusal, model, response, ARRIVED);
-        }
+    ModelAndView arrived(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(ARRIVED, () -> {
+            ArrivalRequest request =
+                    new ArrivalRequest(carForms.moment(form, id), form.integer("odometerKm"), form.text("note"));
+            form.check(request);
+            try {
+                ArrivalView arrival = facts.record(call, id, arrivals, request).value();
+                arrival.warnings().forEach(warning -> form.say("warning." + warning));
+                return form.done(CarForms.path(id), "said.arrived");
+            } catch (Refusal refusal) {
+                throw CarForms.named(refusal);
+            }
+        });
+        return carForms.of(page, call.caller(), id, form);
     }
 
     /** Usually the owner signs, and the car is driven on the street. */
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/acknowledge")
-    String acknowledgeForm(Caller caller, @PathVariable UUID id, Model model) {
-        String owner = carForms.owner(caller, id);
-        carForms.show(model, caller, id, new AcknowledgeForm(Fact.Usage.STREET.name(), owner, null));
-        model.addAttribute("usages", Fact.Usage.values());
-        return ACKNOWLEDGE;
+    ModelAndView acknowledgeForm(Caller caller, @PathVariable UUID id, Form form) {
+        Form filled = form.with("usage", Fact.Usage.STREET)
+                .with("signedBy", carForms.car(caller, id).customer().name());
+        return carForms.of(filled.show(ACKNOWLEDGE), caller, id, form).addObject("usages", Fact.Usage.values());
     }
 
     @Needs(Act.RECORD_ON_CAR)
     @PostMapping("/cars/{id}/acknowledge")
-    String acknowledge(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute AcknowledgeForm form,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        carForms.show(model, call.caller(), id, form);
-        model.addAttribute("usages", Fact.Usage.values());
-        try {
-            Typed typed = carForms.read();
+    ModelAndView acknowledge(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(ACKNOWLEDGE, () -> {
+            Fact.Usage usage = form.choice("usage", Fact.Usage.class);
+            if (usage == null) {
+                form.refused(Refusal.invalid("usage", "form.choice"));
+            }
             AcknowledgementRequest request = new AcknowledgementRequest(
-                    typed.text("text", form.text()),
-                    typed.choice("usage", form.usage(), Fact.Usage.class, Fact.Usage.STREET),
-                    typed.needed("signedBy", form.signedBy()),
-                    null);
-            typed.check(request, "");
-            typed.done();
-            AcknowledgementView ignored =
+                    form.text("text"), usage == null ? Fact.Usage.STREET : usage, form.required("signedBy"), null);
+            form.check(request);
+            AcknowledgementView recorded =
                     facts.record(call, id, acknowledgements, request).value();
-            return CarForms.toCar(id, redirect, "said.acknowledged");
-        } catch (Refusal refusal) {
-            return carForms.again(refusal, model, response, ACKNOWLEDGE);
-        }
+            return form.done(CarForms.path(recorded.vehicleId()), "said.acknowledged");
+        });
+        return CarForms.leadsOn(page)
+                ? page
+                : carForms.of(page, call.caller(), id, form).addObject("usages", Fact.Usage.values());
     }
 }

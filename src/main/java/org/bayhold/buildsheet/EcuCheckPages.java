@@ -1,20 +1,17 @@
 package org.bayhold.buildsheet;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
-import org.bayhold.form.Typed;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** <i>ECU check</i>: CALID and CVN, the hash of the file that was read out, or the raw answers. */
 @Controller
@@ -33,47 +30,41 @@ class EcuCheckPages {
 
     @Needs(Act.FLASH_AND_READ_BACK)
     @GetMapping("/cars/{id}/ecu-check")
-    String form(Caller caller, @PathVariable UUID id, Model model) {
-        carForms.show(model, caller, id, EcuCheckForm.EMPTY);
-        return VIEW;
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        return carForms.of(form.show(VIEW), caller, id, form);
     }
 
     @Needs(Act.FLASH_AND_READ_BACK)
     @PostMapping("/cars/{id}/ecu-check")
-    String record(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute EcuCheckForm form,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        carForms.show(model, call.caller(), id, form);
-        try {
-            Typed typed = carForms.read();
+    ModelAndView record(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
             ReadBackRequest request = new ReadBackRequest(
-                    typed.text("calid", form.calid()),
-                    typed.text("cvn", form.cvn()),
-                    typed.text("fileSha256", form.fileSha256()),
-                    typed.text("response", form.response()),
+                    form.text("calid"),
+                    form.text("cvn"),
+                    form.text("fileSha256"),
+                    form.text("response"),
                     Fact.Source.SHOP,
-                    carForms.moment(typed, model, id, form.when(), form.order()).at(),
-                    typed.text("performedBy", form.performedBy()),
-                    typed.text("note", form.note()));
-            typed.check(request, "");
-            typed.done();
-            ReadBackView check = facts.record(call, id, readBacks, request).value();
-            return CarForms.toCar(id, redirect, said(check), String.valueOf(check.calid()));
-        } catch (Refusal refusal) {
-            return carForms.again(refusal, model, response, VIEW);
-        }
+                    carForms.moment(form, id),
+                    form.text("performedBy"),
+                    form.text("note"));
+            form.check(request);
+            try {
+                ReadBackView check = facts.record(call, id, readBacks, request).value();
+                check.warnings().stream()
+                        .filter(warning -> !warning.equals("ARRIVAL_IMPLIED"))
+                        .forEach(warning -> form.say("warning." + warning));
+                return form.done(CarForms.path(id), said(check));
+            } catch (Refusal refusal) {
+                throw CarForms.named(refusal);
+            }
+        });
+        return carForms.of(page, call.caller(), id, form);
     }
 
     private static String said(ReadBackView check) {
-        if (check.warnings().contains("CVN_IS_THE_FACTORYS")) {
-            return "said.ecu-check.factory-cvn";
+        if (check.matches() == null) {
+            return "said.ecu-check.unknown";
         }
-        return check.matches() == null
-                ? "said.ecu-check.unknown"
-                : check.matches() ? "said.ecu-check.matches" : "said.ecu-check.differs";
+        return check.matches() ? "said.ecu-check.matches" : "said.ecu-check.differs";
     }
 }

@@ -1,30 +1,29 @@
 package org.bayhold.buildsheet;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.calibration.Calibrations;
 import org.bayhold.calibration.Revision;
-import org.bayhold.form.Typed;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** <i>Flash</i>: which file was written to the ECU, and whether it went well. */
 @Controller
 class FlashPages {
     private static final String VIEW = "buildsheet/flash";
+    /** The answer of who flashed a file that is none of the shop's. */
+    private static final String NOT_OURS = "not-ours";
 
     private final CarForms carForms;
     private final RecordFacts facts;
@@ -51,77 +50,58 @@ class FlashPages {
     /** A revision for this car's ECU hardware. */
     record Choice(Revision revision, boolean covers) {}
 
+    /** What covers the car and is the newest is what is usually flashed; anything else is chosen by hand. */
     @Needs(Act.FLASH_AND_READ_BACK)
     @GetMapping("/cars/{id}/flash")
-    String form(Caller caller, @PathVariable UUID id, Model model) {
-        return show(caller, id, FlashForm.EMPTY, model);
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        List<Choice> choices = choices(id);
+        choices.stream()
+                .filter(Choice::covers)
+                .findFirst()
+                .ifPresent(choice -> form.with("calibration", choice.revision().id()));
+        Form filled = form.with("outcome", Fact.Outcome.COMPLETED).with("source", Fact.Source.SHOP);
+        return page(filled.show(VIEW), caller, id, form);
     }
 
     @Needs(Act.FLASH_AND_READ_BACK)
     @PostMapping("/cars/{id}/flash")
-    String record(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute FlashForm form,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        show(call.caller(), id, form, model);
-        try {
-            FlashRequest request = read(id, form, model);
-            FlashView flash = facts.record(call, id, flashes, request).value();
-            return CarForms.toCar(id, redirect, "said.flash." + flash.outcome());
-        } catch (Refusal refusal) {
-            return carForms.again(named(refusal), model, response, VIEW);
-        }
+    ModelAndView record(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
+            FlashRequest request = read(id, form);
+            form.check(request);
+            try {
+                FlashView flash = facts.record(call, id, flashes, request).value();
+                return form.done(CarForms.path(id), "said.flash." + flash.outcome());
+            } catch (Refusal refusal) {
+                throw CarForms.named(refusal).renamed(field -> field.equals("calibrationId") ? "calibration" : field);
+            }
+        });
+        return page(page, call.caller(), id, form);
     }
 
-    private FlashRequest read(UUID id, FlashForm form, Model model) {
-        Typed typed = carForms.read();
-        String calibration = typed.needed("calibration", form.calibration());
-        boolean ours = !calibration.equals(FlashForm.NOT_OURS);
-        FlashRequest request = new FlashRequest(
-                ours ? typed.id("calibration", calibration) : null,
-                typed.choice("outcome", form.outcome(), Fact.Outcome.class, Fact.Outcome.COMPLETED),
-                typed.choice("source", form.source(), Fact.Source.class, Fact.Source.SHOP),
-                form.adaptationsReset() == null ? null : Boolean.TRUE,
-                carForms.moment(typed, model, id, form.when(), form.order()).at(),
-                typed.whole("odometerKm", form.odometerKm()),
-                typed.text("performedBy", form.performedBy()),
-                typed.text("note", form.note()));
-        typed.check(request, "");
-        typed.done();
-        return request;
+    private FlashRequest read(UUID id, Form form) {
+        boolean ours = !form.required("calibration").equals(NOT_OURS);
+        Fact.Outcome outcome = form.choice("outcome", Fact.Outcome.class);
+        Fact.Source source = form.choice("source", Fact.Source.class);
+        return new FlashRequest(
+                ours ? form.id("calibration") : null,
+                outcome == null ? Fact.Outcome.COMPLETED : outcome,
+                source == null ? Fact.Source.SHOP : source,
+                form.checked("adaptationsReset") ? Boolean.TRUE : null,
+                carForms.moment(form, id),
+                form.integer("odometerKm"),
+                form.text("performedBy"),
+                form.text("note"));
     }
 
-    private static Refusal named(Refusal refusal) {
-        return new Refusal(
-                refusal.code(),
-                refusal.reasons().stream()
-                        .map(reason -> new Refusal.Reason(
-                                "calibrationId".equals(reason.field())
-                                        ? "calibration"
-                                        : "effectiveAt".equals(reason.field()) ? "when" : reason.field(),
-                                reason.key(),
-                                reason.arguments()))
-                        .toList());
-    }
-
-    private String show(Caller caller, UUID id, FlashForm form, Model model) {
-        carForms.show(model, caller, id, form);
-        List<Choice> choices = choices(id);
-        model.addAttribute("choices", choices);
-        // what covers the car and is the newest is what is usually flashed; anything else is chosen by hand
-        model.addAttribute(
-                "chosen",
-                form.calibration() != null
-                        ? form.calibration()
-                        : choices.stream()
-                                .filter(Choice::covers)
-                                .map(choice -> choice.revision().id().toString())
-                                .findFirst()
-                                .orElse(""));
-        return VIEW;
+    private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
+        return CarForms.leadsOn(page)
+                ? page
+                : carForms.of(page, caller, id, form)
+                        .addObject("choices", choices(id))
+                        .addObject("outcomes", Fact.Outcome.values())
+                        .addObject("sources", Fact.Source.values())
+                        .addObject("mayIssue", caller.may(Act.ISSUE_CALIBRATION));
     }
 
     /** What is in force for the car's ECU hardware: first what covers the build sheet, then the newest. */

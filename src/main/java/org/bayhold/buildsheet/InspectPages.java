@@ -1,6 +1,5 @@
 package org.bayhold.buildsheet;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,20 +9,19 @@ import java.util.stream.Stream;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
-import org.bayhold.form.Typed;
+import org.bayhold.catalog.Place;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** <i>Inspect</i>: what was found on the car, place by place. */
 @Controller
@@ -61,105 +59,101 @@ class InspectPages {
             Fitted.State state,
             @Nullable PartSpec part) {}
 
+    /** A place as pages send it: a category, or a category and a position. */
+    static String value(Place place) {
+        return place.category() + (place.position() == null ? "" : ":" + place.position());
+    }
+
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/inspect")
-    String form(Caller caller, @PathVariable UUID id, Model model) {
-        return show(caller, id, new InspectForm(null, null, null, null, null, null), model);
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        return page(form.show(VIEW), caller, id, form);
     }
 
     @Needs(Act.RECORD_ON_CAR)
     @PostMapping("/cars/{id}/inspect")
-    String record(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute InspectForm form,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        show(call.caller(), id, form, model);
-        try {
-            Typed typed = carForms.read();
+    ModelAndView record(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
             InspectionRequest request = new InspectionRequest(
-                    lines(typed, form),
-                    carForms.moment(typed, model, id, form.when(), form.order()).at(),
+                    lines(form),
+                    carForms.moment(form, id),
                     Fact.Source.SHOP,
-                    typed.whole("odometerKm", form.odometerKm()),
-                    typed.text("note", form.note()));
+                    form.integer("odometerKm"),
+                    form.text("note"));
             if (request.lines().isEmpty()) {
-                typed.wrong("lines", "inspect.nothing-found");
+                form.refused(Refusal.invalid("restFactory", "inspect.nothing-found"));
             }
-            typed.check(request, "");
-            typed.done();
-            InspectionView view = facts.record(call, id, inspections, request).value();
-            return CarForms.toCar(
-                    id,
-                    redirect,
-                    view.differences().isEmpty() ? "said.inspected" : "said.inspected.differs",
-                    view.lines().size(),
-                    view.differences().size());
-        } catch (Refusal refusal) {
-            return carForms.again(refusal, model, response, VIEW);
-        }
+            form.check(request);
+            try {
+                InspectionView view =
+                        facts.record(call, id, inspections, request).value();
+                return form.done(
+                        CarForms.path(id),
+                        view.differences().isEmpty() ? "said.inspected" : "said.inspected.differs",
+                        view.lines().size(),
+                        view.differences().size());
+            } catch (Refusal refusal) {
+                throw CarForms.named(refusal);
+            }
+        });
+        return page(page, call.caller(), id, form);
     }
 
-    private List<InspectionRequest.Line> lines(Typed typed, InspectForm form) {
+    private List<InspectionRequest.Line> lines(Form form) {
+        boolean restFactory = form.checked("restFactory");
         List<InspectionRequest.Line> lines = new ArrayList<>();
-        for (int i = 0; i < form.typedLines().size(); i++) {
-            InspectForm.Line line = form.typedLines().get(i);
+        for (int i = 0; i < form.count("lines"); i++) {
             String at = "lines[" + i + "].";
-            String place = line.place() == null ? "" : line.place();
+            String place = form.value(at + "place");
             int colon = place.indexOf(':');
-            Category category =
-                    typed.choice(at + "place", colon < 0 ? place : place.substring(0, colon), Category.class);
-            Fitted.State state = typed.choice(at + "found", line.found(), Fitted.State.class);
-            String part = typed.text(at + "part", line.part());
-            if (part != null) {
-                state = Fitted.State.PART; // whoever names a part has found one
+            Category category = Category.valueOf(colon < 0 ? place : place.substring(0, colon));
+            String part = form.text(at + "part");
+            Fitted.State found = part == null ? form.choice(at + "found", Fitted.State.class) : Fitted.State.PART;
+            if (found == null && restFactory) {
+                found = Fitted.State.FACTORY;
             }
-            if (state == null && form.restFactory() != null) {
-                state = Fitted.State.FACTORY;
-            }
-            if (category != null && state != null) {
-                UUID spec = state == Fitted.State.PART ? part(typed, at + "part", category, part) : null;
+            if (found != null) {
                 lines.add(new InspectionRequest.Line(
-                        category, colon < 0 ? null : place.substring(colon + 1), state, spec));
+                        category,
+                        colon < 0 ? null : place.substring(colon + 1),
+                        found,
+                        found == Fitted.State.PART ? part(form, at + "part", category, part) : null));
             }
         }
         return lines;
     }
 
-    private @Nullable UUID part(Typed typed, String field, Category category, @Nullable String part) {
+    private @Nullable UUID part(Form form, String field, Category category, @Nullable String part) {
         List<PartSpec> named = part == null ? List.of() : catalog.named(category, part);
         if (named.size() != 1) {
-            typed.wrong(field, part == null ? "inspect.name-the-part" : "inspect.no-such-part");
+            form.refused(Refusal.invalid(field, part == null ? "inspect.name-the-part" : "inspect.no-such-part"));
             return null;
         }
         return named.get(0).id();
     }
 
-    private String show(Caller caller, UUID id, InspectForm form, Model model) {
-        carForms.show(model, caller, id, form);
-        model.addAttribute("states", List.of(Fitted.State.FACTORY, Fitted.State.PART, Fitted.State.NONE));
-        model.addAttribute("parts", catalog.find(null, "", OFFERED_PARTS));
+    private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
+        if (CarForms.leadsOn(page)) {
+            return page;
+        }
         CarRecord record = records.of(id);
         AsOf now = AsOf.of(record, clock, null, null);
         List<BuildLine> onCar = record.at(now.effectiveAt(), now.knownAt()).lines();
         Map<UUID, PartSpec> specs = catalog.specs(onCar.stream()
                 .flatMap(line -> Stream.ofNullable(line.fitted().partSpecId()))
                 .toList());
-        model.addAttribute(
-                "places",
-                onCar.stream()
-                        .map(line -> new OnRecord(
-                                line.place().category()
-                                        + (line.place().position() == null
-                                                ? ""
-                                                : ":" + line.place().position()),
-                                line.place().category(),
-                                line.place().position(),
-                                line.fitted().state(),
-                                specs.get(line.fitted().partSpecId())))
-                        .toList());
-        return VIEW;
+        return carForms.of(page, caller, id, form)
+                .addObject("states", List.of(Fitted.State.FACTORY, Fitted.State.PART, Fitted.State.NONE))
+                .addObject("parts", catalog.find(null, "", OFFERED_PARTS))
+                .addObject(
+                        "places",
+                        onCar.stream()
+                                .map(line -> new OnRecord(
+                                        value(line.place()),
+                                        line.place().category(),
+                                        line.place().position(),
+                                        line.fitted().state(),
+                                        specs.get(line.fitted().partSpecId())))
+                                .toList());
     }
 }

@@ -1,133 +1,176 @@
 package org.bayhold.buildsheet;
 
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.Validator;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
-import org.bayhold.form.Typed;
-import org.bayhold.journal.Text;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Finds out which parts and places the typed lines mean. What the catalogue does not know is asked once, never refused. */
 @Component
 class InstallLines {
+    private static final String NOT_IN_CATALOGUE = "none";
     private static final int CANDIDATES = 8;
 
     private final Catalog catalog;
+    private final Validator validator;
 
-    InstallLines(Catalog catalog) {
+    InstallLines(Catalog catalog, Validator validator) {
         this.catalog = catalog;
+        this.validator = validator;
     }
 
+    /** One part change, with the number of the line that it was typed in. */
+    record Typed(int line, PartChangeRequest request) {}
+
     /** What all lines have in common. */
-    record Common(
-            java.time.@Nullable Instant at,
+    private record Common(
+            @Nullable Instant at,
             @Nullable Integer odometerKm,
             Fact.Source source,
             @Nullable String performedBy) {}
 
-    /**
-     * What was read.
-     *
-     * @param requests one for each line that says something, in order
-     * @param candidates by the line's number: the parts that its words may mean; a line that is asked about has an entry
-     */
-    record Read(List<PartChangeRequest> requests, Map<Integer, List<PartSpec>> candidates) {}
-
-    Read read(Typed typed, InstallForm form, Common common) {
-        List<PartChangeRequest> requests = new ArrayList<>();
-        Map<Integer, List<PartSpec>> candidates = new TreeMap<>();
-        List<InstallForm.Line> lines = form.typedLines();
-        for (int i = 0; i < lines.size(); i++) {
-            InstallForm.Line line = lines.get(i);
-            PartChangeRequest request = read(typed, i, line, common, candidates);
-            if (request != null) {
-                requests.add(request);
-                typed.check(request, "lines[" + i + "].");
-            }
-        }
-        return new Read(requests, candidates);
+    static String field(int line, String name) {
+        return "lines[" + line + "]." + name;
     }
 
-    private @Nullable PartChangeRequest read(
-            Typed typed, int number, InstallForm.Line line, Common common, Map<Integer, List<PartSpec>> candidates) {
-        String at = "lines[" + number + "].";
-        Fact.Action action = typed.choice(at + "action", line.action(), Fact.Action.class, Fact.Action.FIT);
-        Category category = category(typed, at + "place", line.place());
-        PartSpec spec = spec(typed, at, line, category);
-        String part = Text.strip(line.part());
-        boolean mustAsk = action == Fact.Action.FIT && spec == null && part != null && !isNotInCatalogue(line);
-        if (mustAsk) {
-            List<PartSpec> found = catalog.find(category, part, CANDIDATES);
-            candidates.put(number, found);
-            typed.wrong(at + "part", found.isEmpty() ? "install.not-in-catalogue" : "install.which-part");
+    /** One request for each line that says something; what is wrong or to be asked is noted in the form. */
+    List<Typed> read(Form form, @Nullable Instant at) {
+        Fact.Source source = form.choice("source", Fact.Source.class);
+        Common common = new Common(
+                at, form.integer("odometerKm"), source == null ? Fact.Source.SHOP : source, form.text("performedBy"));
+        List<Typed> typed = new ArrayList<>();
+        int said = 0;
+        for (int line = 0; line < form.count("lines"); line++) {
+            if (says(form, line)) {
+                said++;
+                PartChangeRequest request = read(form, line, common);
+                if (request != null) {
+                    check(form, line, request);
+                    typed.add(new Typed(line, request));
+                }
+            }
         }
-        if (category == null && spec == null && typed.isRight(at + "place")) {
-            typed.wrong(at + "place", part == null ? "install.which-place-or-part" : "install.which-place");
+        if (said == 0) {
+            form.refused(Refusal.invalid(field(0, "part"), "install.which-place-or-part"));
         }
-        if (action == Fact.Action.FIT && part == null && spec == null && Text.strip(line.note()) == null) {
-            typed.wrong(at + "part", "install.describe");
+        return typed;
+    }
+
+    /** By the line's number: the parts that its words may mean, where the page asks which. */
+    Map<Integer, List<PartSpec>> candidates(Form form) {
+        Map<Integer, List<PartSpec>> candidates = new TreeMap<>();
+        for (int line = 0; line < form.count("lines"); line++) {
+            String part = form.value(field(line, "part"));
+            boolean asked = form.error(field(line, "part")) != null
+                    || !form.value(field(line, "chosen")).isEmpty();
+            if (asked && !part.isBlank()) {
+                candidates.put(line, catalog.find(category(form.value(field(line, "place"))), part, CANDIDATES));
+            }
         }
-        if (mustAsk || (category == null && spec == null)) {
+        return candidates;
+    }
+
+    private static boolean says(Form form, int line) {
+        return Stream.of("part", "place", "note", "serial", "ecuHardware")
+                .anyMatch(name -> !form.value(field(line, name)).isBlank());
+    }
+
+    private @Nullable PartChangeRequest read(Form form, int line, Common common) {
+        Fact.Action chosen = form.choice(field(line, "action"), Fact.Action.class);
+        Fact.Action action = chosen == null ? Fact.Action.FIT : chosen;
+        Category category = category(form.value(field(line, "place")));
+        String part = form.text(field(line, "part"));
+        boolean unlisted = form.value(field(line, "chosen")).equals(NOT_IN_CATALOGUE);
+        PartSpec spec = unlisted ? null : spec(form, line, category, part);
+        if (action == Fact.Action.FIT && spec == null) {
+            askWhatItIs(form, line, part, category, unlisted);
+        } else if (category == null && spec == null) {
+            form.refused(Refusal.invalid(field(line, "place"), "install.which-place"));
+        }
+        Category place = category == null && spec != null ? spec.category() : category;
+        if (place == null) {
             return null;
         }
         return new PartChangeRequest(
-                category == null ? java.util.Objects.requireNonNull(spec).category() : category,
-                position(typed, at, line),
+                place,
+                position(form, line),
                 action,
                 spec == null || action != Fact.Action.FIT ? null : spec.id(),
-                typed.text(at + "serial", line.serial()),
-                typed.text(at + "ecuHardware", line.ecuHardware()),
+                form.text(field(line, "serial")),
+                form.text(field(line, "ecuHardware")),
                 common.at(),
                 common.odometerKm(),
                 common.source(),
                 common.performedBy(),
-                typed.text(at + "note", note(line, spec)));
+                note(form.text(field(line, "note")), spec == null ? part : null));
     }
 
-    private static boolean isNotInCatalogue(InstallForm.Line line) {
-        return InstallForm.Line.NOT_IN_CATALOGUE.equals(line.chosen());
+    /** A part that was fitted and is none of the catalogue's so far. */
+    private void askWhatItIs(
+            Form form, int line, @Nullable String part, @Nullable Category category, boolean unlisted) {
+        if (part == null) {
+            if (form.text(field(line, "note")) == null) {
+                form.refused(Refusal.invalid(field(line, "part"), "install.describe"));
+            }
+        } else if (!unlisted) {
+            boolean nothing = catalog.find(category, part, 1).isEmpty();
+            form.refused(
+                    Refusal.invalid(field(line, "part"), nothing ? "install.not-in-catalogue" : "install.which-part"));
+        }
+        if (category == null) {
+            form.refused(Refusal.invalid(field(line, "place"), "install.which-place"));
+        }
     }
 
     /** The part that was chosen, or the only one that goes by what was typed. */
-    private @Nullable PartSpec spec(Typed typed, String at, InstallForm.Line line, @Nullable Category category) {
-        String part = Text.strip(line.part());
-        if (isNotInCatalogue(line)) {
-            return null;
-        }
-        UUID chosen = typed.id(at + "chosen", line.chosen());
+    private @Nullable PartSpec spec(Form form, int line, @Nullable Category category, @Nullable String part) {
+        UUID chosen = form.id(field(line, "chosen"));
         if (chosen != null) {
             return catalog.spec(chosen).orElse(null);
         }
-        if (part == null) {
-            return null;
-        }
-        List<PartSpec> named = catalog.named(category, part);
+        List<PartSpec> named = part == null ? List.of() : catalog.named(category, part);
         return named.size() == 1 ? named.get(0) : null;
     }
 
     /** Words that name no part of the catalogue are kept: they are all that anybody knows of it. */
-    private static @Nullable String note(InstallForm.Line line, @Nullable PartSpec spec) {
-        String note = Text.strip(line.note());
-        String part = spec == null ? Text.strip(line.part()) : null;
-        return part == null ? note : note == null ? part : part + "\n" + note;
+    private static @Nullable String note(@Nullable String note, @Nullable String words) {
+        return words == null ? note : note == null ? words : words + "\n" + note;
     }
 
-    private static @Nullable Category category(Typed typed, String field, @Nullable String place) {
-        String text = place == null ? "" : place;
-        int colon = text.indexOf(':');
-        return typed.choice(field, colon < 0 ? text : text.substring(0, colon), Category.class);
+    /** A place is sent as a category, or as a category and a position. */
+    private static @Nullable Category category(String place) {
+        String name = place.contains(":") ? place.substring(0, place.indexOf(':')) : place;
+        return Stream.of(Category.values())
+                .filter(category -> category.name().equals(name))
+                .findFirst()
+                .orElse(null);
     }
 
-    private static @Nullable String position(Typed typed, String at, InstallForm.Line line) {
-        String place = line.place() == null ? "" : line.place();
-        int colon = place.indexOf(':');
-        String position = typed.text(at + "position", line.position());
-        return position != null || colon < 0 ? position : place.substring(colon + 1);
+    private static @Nullable String position(Form form, int line) {
+        String typed = form.text(field(line, "position"));
+        String place = form.value(field(line, "place"));
+        return typed == null && place.contains(":") ? place.substring(place.indexOf(':') + 1) : typed;
+    }
+
+    private void check(Form form, int line, PartChangeRequest request) {
+        for (ConstraintViolation<PartChangeRequest> violation : validator.validate(request)) {
+            String name = violation.getPropertyPath().toString();
+            String field = List.of("odometerKm", "performedBy").contains(name) ? name : field(line, name);
+            if (form.error(field) == null) {
+                form.refused(Refusal.invalid(field, "form.limit", violation.getMessage()));
+            }
+        }
     }
 }

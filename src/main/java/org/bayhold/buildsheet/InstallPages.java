@@ -1,31 +1,30 @@
 package org.bayhold.buildsheet;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
-import org.bayhold.form.Typed;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** <i>Log an install</i>: what was fitted, removed or adjusted, several parts at once. */
 @Controller
@@ -33,6 +32,8 @@ class InstallPages {
     private static final String VIEW = "buildsheet/install";
     private static final int OFFERED_PARTS = 200;
     private static final int FOUND_CARS = 20;
+    private static final int MOST_LINES = 30;
+    private static final Pattern OF_A_FACT = Pattern.compile("facts\\[(\\d+)]\\.(.+)");
 
     private final CarForms carForms;
     private final InstallLines lines;
@@ -62,103 +63,86 @@ class InstallPages {
         this.clock = clock;
     }
 
-    /** A place with something of its own on the car. */
+    /** A place with something of its own on the car, as the page sends it. */
     record OnCar(
             String value,
             Category category,
             @Nullable String position,
-            @Nullable PartSpec part,
-            Fitted.State state) {}
+            @Nullable PartSpec part) {}
 
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/install")
-    String whichCar(Caller caller, @RequestParam(defaultValue = "") String q, Model model) {
-        List<VehicleView> found = q.isBlank() ? List.of() : vehicles.find(q, FOUND_CARS, caller);
-        if (found.size() == 1) {
-            return "redirect:/cars/" + found.get(0).id() + "/install";
-        }
-        model.addAttribute("q", q);
-        model.addAttribute("found", found);
-        return "buildsheet/install-which-car";
+    ModelAndView whichCar(Caller caller, @RequestParam(defaultValue = "") String car) {
+        List<VehicleView> found = car.isBlank() ? List.of() : vehicles.find(car, FOUND_CARS, caller);
+        return found.size() == 1
+                ? new ModelAndView("redirect:" + CarForms.path(found.get(0).id()) + "/install")
+                : new ModelAndView("buildsheet/install-which-car", Map.of("typed", car, "found", found));
     }
 
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/install")
-    String form(Caller caller, @PathVariable UUID id, Model model) {
-        return show(caller, id, InstallForm.EMPTY, Map.of(), model);
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        return page(form.show(VIEW), caller, id, form, 1);
     }
 
     /** One more part on the same page; nothing is recorded. */
     @Needs(Act.RECORD_ON_CAR)
     @PostMapping(path = "/cars/{id}/install", params = "more")
-    String oneMore(Caller caller, @PathVariable UUID id, @ModelAttribute InstallForm form, Model model) {
-        return show(caller, id, form.withOneMore(), Map.of(), model);
+    ModelAndView oneMore(Caller caller, @PathVariable UUID id, Form form) {
+        return page(form.show(VIEW), caller, id, form, Math.min(form.count("lines") + 1, MOST_LINES));
     }
 
     @Needs(Act.RECORD_ON_CAR)
     @PostMapping("/cars/{id}/install")
-    String record(
-            Call call,
-            @PathVariable UUID id,
-            @ModelAttribute InstallForm typedForm,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        InstallForm form = typedForm.withoutEmptyLines();
-        show(call.caller(), id, form, Map.of(), model);
-        try {
-            Typed typed = carForms.read();
-            InstallLines.Common common = new InstallLines.Common(
-                    carForms.moment(typed, model, id, form.when(), form.order()).at(),
-                    typed.whole("odometerKm", form.odometerKm()),
-                    typed.choice("source", form.source(), Fact.Source.class, Fact.Source.SHOP),
-                    typed.text("performedBy", form.performedBy()));
-            InstallLines.Read read = lines.read(typed, form, common);
-            model.addAttribute("candidates", read.candidates());
-            typed.done();
-            RecordFacts.Several recorded =
-                    facts.recordAll(call, id, partChanges, read.requests()).value();
-            return CarForms.toCar(
-                    id, redirect, "said.install", recorded.answers().size());
-        } catch (Refusal refusal) {
-            return carForms.again(ofLines(refusal), model, response, VIEW);
-        }
-    }
-
-    /** Fields of a recorded fact stand in the page under its line. */
-    private static Refusal ofLines(Refusal refusal) {
-        return new Refusal(
-                refusal.code(),
-                refusal.reasons().stream()
-                        .map(reason -> new Refusal.Reason(field(reason.field()), reason.key(), reason.arguments()))
-                        .toList());
-    }
-
-    private static @Nullable String field(@Nullable String field) {
-        if (field == null) {
-            return null;
-        }
-        String name = field.replaceFirst("^facts\\[", "lines[");
-        for (String common : List.of("odometerKm", "performedBy", "source")) {
-            if (name.endsWith("]." + common)) {
-                return common;
+    ModelAndView record(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
+            List<InstallLines.Typed> typed = lines.read(form, carForms.moment(form, id));
+            form.check();
+            try {
+                RecordFacts.Several recorded = facts.recordAll(
+                                call,
+                                id,
+                                partChanges,
+                                typed.stream().map(InstallLines.Typed::request).toList())
+                        .value();
+                return form.done(
+                        CarForms.path(id), "said.install", recorded.answers().size());
+            } catch (Refusal refusal) {
+                throw refusal.renamed(field -> ofPage(field, typed));
             }
-        }
-        return name.replaceFirst("]\\.effectiveAt$", "].when")
-                .replaceFirst("^lines\\[\\d+]\\.when$", "when")
-                .replaceFirst("]\\.category$", "].place")
-                .replaceFirst("]\\.partSpecId$", "].part");
+        });
+        return page(page, call.caller(), id, form, Math.max(1, form.count("lines")));
     }
 
-    private String show(
-            Caller caller, UUID id, InstallForm form, Map<Integer, List<PartSpec>> candidates, Model model) {
-        carForms.show(model, caller, id, form);
-        model.addAttribute("candidates", candidates);
-        model.addAttribute("actions", Fact.Action.values());
-        model.addAttribute("categories", Arrays.asList(Category.values()));
-        model.addAttribute("parts", catalog.find(null, "", OFFERED_PARTS));
-        model.addAttribute("onCar", onCar(id));
-        return VIEW;
+    /** Fields of a recorded fact stand in the page under its line, and what all have in common once. */
+    private static String ofPage(String field, List<InstallLines.Typed> typed) {
+        Matcher fact = OF_A_FACT.matcher(field);
+        if (!fact.matches()) {
+            return field;
+        }
+        String name = fact.group(2);
+        int line = typed.get(Integer.parseInt(fact.group(1))).line();
+        return switch (name) {
+            case "effectiveAt" -> "when";
+            case "odometerKm", "performedBy", "source" -> name;
+            case "category" -> InstallLines.field(line, "place");
+            case "partSpecId" -> InstallLines.field(line, "part");
+            default -> InstallLines.field(line, name);
+        };
+    }
+
+    private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form, int lineCount) {
+        if (CarForms.leadsOn(page)) {
+            return page;
+        }
+        return carForms.of(page, caller, id, form)
+                .addObject("lineCount", lineCount)
+                .addObject("candidates", lines.candidates(form))
+                .addObject("actions", Fact.Action.values())
+                .addObject("sources", Fact.Source.values())
+                .addObject("categories", Category.values())
+                .addObject("parts", catalog.find(null, "", OFFERED_PARTS))
+                .addObject("onCar", onCar(id));
     }
 
     private List<OnCar> onCar(UUID id) {
@@ -168,19 +152,14 @@ class InstallPages {
                 .filter(line -> line.place().position() != null || line.fitted().state() == Fitted.State.PART)
                 .toList();
         Map<UUID, PartSpec> specs = catalog.specs(fitted.stream()
-                .flatMap(
-                        line -> java.util.stream.Stream.ofNullable(line.fitted().partSpecId()))
+                .flatMap(line -> Stream.ofNullable(line.fitted().partSpecId()))
                 .toList());
         return fitted.stream()
                 .map(line -> new OnCar(
-                        line.place().category()
-                                + (line.place().position() == null
-                                        ? ""
-                                        : ":" + line.place().position()),
+                        InspectPages.value(line.place()),
                         line.place().category(),
                         line.place().position(),
-                        specs.get(line.fitted().partSpecId()),
-                        line.fitted().state()))
+                        specs.get(line.fitted().partSpecId())))
                 .toList();
     }
 }

@@ -6,13 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import org.bayhold.form.Typed;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
- * When something happened, as typed into a page. A page takes times to the minute; where the record of the car has
- * something else in that minute, the person is asked which came first. docs/rules.md, rule 9.
+ * When something happened, as typed into a page's field {@code when}. Pages take times to the minute; where the record of
+ * the car has something else in that minute, the field {@code order} asks which came first. docs/rules.md, rule 9.
  */
 @Component
 class Moments {
@@ -28,34 +29,38 @@ class Moments {
     /** Another fact of the same minute. */
     record Tie(UUID id, String kind, Instant at) {}
 
-    /** @param at null means now */
-    record Moment(@Nullable Instant at, List<Tie> ties) {}
-
-    /** @param order what was answered: {@link #FIRST}, the id of the fact that it came after, or nothing yet */
-    Moment of(Typed typed, UUID vehicleId, String when, String order) {
-        Instant minute = typed.time("when", when);
-        if (minute == null) {
-            return new Moment(null, List.of());
+    /** The moment that was typed; null for now. Where the order is to be asked, that is noted in the form. */
+    @Nullable Instant at(Form form, UUID vehicleId) {
+        Instant minute = form.time("when");
+        List<Tie> ties = ties(minute, vehicleId);
+        if (minute == null || ties.isEmpty()) {
+            return minute;
         }
-        List<Tie> ties = inTheMinuteOf(minute, records.of(vehicleId).facts());
-        if (ties.isEmpty()) {
-            return new Moment(minute, ties);
-        }
+        String order = form.value("order");
         if (order.equals(FIRST)) {
             Instant next = ties.get(0).at();
-            return new Moment(next.isAfter(minute) ? minute : minute.minus(1, ChronoUnit.MICROS), ties);
+            return next.isAfter(minute) ? minute : minute.minus(1, ChronoUnit.MICROS);
         }
         for (Tie tie : ties) {
             if (tie.id().toString().equals(order)) {
-                return new Moment(tie.at().plus(1, ChronoUnit.MICROS), ties);
+                return tie.at().plus(1, ChronoUnit.MICROS);
             }
         }
-        typed.wrong("order", "when.which-first");
-        return new Moment(minute, ties);
+        form.refused(Refusal.invalid("order", "when.which-first"));
+        return minute;
     }
 
-    private static List<Tie> inTheMinuteOf(Instant minute, List<Fact> facts) {
+    /** What else happened in the minute that was typed, in order. */
+    List<Tie> ties(Form form, UUID vehicleId) {
+        return form.error("when") == null ? ties(form.time("when"), vehicleId) : List.of();
+    }
+
+    private List<Tie> ties(@Nullable Instant minute, UUID vehicleId) {
+        if (minute == null) {
+            return List.of();
+        }
         Instant end = minute.plus(1, ChronoUnit.MINUTES);
+        List<Fact> facts = records.of(vehicleId).facts();
         Set<UUID> voided = LiveFacts.voided(facts);
         return facts.stream()
                 .filter(fact -> !voided.contains(fact.stamp().id()))

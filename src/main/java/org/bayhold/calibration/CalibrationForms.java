@@ -1,118 +1,106 @@
 package org.bayhold.calibration;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
-import org.bayhold.form.Forms;
-import org.bayhold.form.Typed;
 import org.bayhold.journal.Text;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Makes the request to issue a revision of what was typed. */
 @Component
 class CalibrationForms {
-    private final Forms forms;
     private final Catalog catalog;
 
-    CalibrationForms(Forms forms, Catalog catalog) {
-        this.forms = forms;
+    CalibrationForms(Catalog catalog) {
         this.catalog = catalog;
     }
 
-    CalibrationRequest read(CalibrationForm form) {
-        Typed typed = forms.read();
-        CalibrationRequest request = new CalibrationRequest(
-                typed.needed("name", form.name()),
-                typed.needed("revision", form.revision()),
-                typed.needed("ecuHardware", form.ecuHardware()),
-                typed.text("calid", form.calid()),
-                typed.text("cvn", form.cvn()),
-                typed.text("fileSha256", form.fileSha256()),
-                typed.choice("purpose", form.purpose(), Purpose.class, Purpose.NORMAL),
-                typed.text("limits", form.limits()),
-                coverage(typed, form.typedLines()),
+    /** @param lines takes the number of the page's line for each line of the request's coverage */
+    CalibrationRequest read(Form form, List<Integer> lines) {
+        Purpose purpose = form.choice("purpose", Purpose.class);
+        return new CalibrationRequest(
+                form.required("name"),
+                form.required("revision"),
+                form.required("ecuHardware"),
+                form.text("calid"),
+                form.text("cvn"),
+                form.text("fileSha256"),
+                purpose == null ? Purpose.NORMAL : purpose,
+                form.text("limits"),
+                coverage(form, lines),
                 Map.of(),
-                typed.number("boostTargetKpa", form.boostTargetKpa()),
-                typed.text("note", form.note()));
-        typed.check(request, "");
-        typed.done();
-        return request;
+                form.decimal("boostTargetKpa"),
+                form.text("note"));
     }
 
-    private List<CalibrationRequest.Line> coverage(Typed typed, List<CalibrationForm.Line> lines) {
+    static String field(int line, String name) {
+        return "lines[" + line + "]." + name;
+    }
+
+    private List<CalibrationRequest.Line> coverage(Form form, List<Integer> lines) {
         List<CalibrationRequest.Line> coverage = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            CalibrationForm.Line line = lines.get(i);
-            String at = "lines[" + i + "].";
-            List<PartSpec> parts = parts(typed, at + "parts", line.parts());
-            Category category = typed.choice(at + "category", line.category(), Category.class);
-            if (category == null && !parts.isEmpty()) {
-                category = parts.get(0).category();
-            }
-            if (category == null) {
-                typed.wrong(at + "category", "form.choose");
-            } else {
+        for (int i = 0; i < form.count("lines"); i++) {
+            List<PartSpec> parts = parts(form, field(i, "parts"));
+            Category chosen = form.choice(field(i, "category"), Category.class);
+            Category category =
+                    chosen == null && !parts.isEmpty() ? parts.get(0).category() : chosen;
+            if (category != null) {
+                lines.add(i);
                 coverage.add(new CalibrationRequest.Line(
                         category,
-                        typed.text(at + "position", line.position()),
+                        form.text(field(i, "position")),
                         parts.stream().map(PartSpec::id).toList(),
-                        line.factoryAllowed() != null,
-                        line.noneAllowed() != null));
+                        form.checked(field(i, "factoryAllowed")),
+                        form.checked(field(i, "noneAllowed"))));
             }
         }
         return coverage;
     }
 
-    private List<PartSpec> parts(Typed typed, String field, @Nullable String names) {
+    /** Each part stands on a line of its own. */
+    private List<PartSpec> parts(Form form, String field) {
         List<PartSpec> parts = new ArrayList<>();
-        for (String name : (names == null ? "" : names).lines().toList()) {
+        for (String name : form.value(field).lines().toList()) {
             String text = Text.strip(name);
-            if (text != null) {
-                List<PartSpec> named = catalog.named(null, text);
-                if (named.size() == 1) {
-                    parts.add(named.get(0));
-                } else {
-                    typed.wrong(field, named.isEmpty() ? "calibrations.no-such-part" : "calibrations.which-part", text);
-                }
+            List<PartSpec> named = text == null ? List.of() : catalog.named(null, text);
+            if (named.size() == 1) {
+                parts.add(named.get(0));
+            } else if (text != null) {
+                form.refused(Refusal.invalid(
+                        field, named.isEmpty() ? "calibrations.no-such-part" : "calibrations.which-part", text));
             }
         }
         return parts;
     }
 
-    /** A form that covers these parts, for the car that somebody comes from. */
-    CalibrationForm covering(@Nullable String ecuHardware, @Nullable List<UUID> partIds) {
-        List<CalibrationForm.Line> lines = catalog.specs(partIds == null ? List.of() : partIds).values().stream()
-                .sorted(java.util.Comparator.comparing(PartSpec::category))
-                .map(part -> new CalibrationForm.Line(
-                        part.category().name(),
-                        null,
-                        part.maker() + " " + part.partNumber() + " " + part.specRevision(),
-                        null,
-                        null))
+    /** Fills a form so that it covers these parts, for the car that somebody comes from; says how many lines it has. */
+    int cover(Form form, List<UUID> partIds) {
+        List<PartSpec> parts = catalog.specs(partIds).values().stream()
+                .sorted(Comparator.comparing(PartSpec::category))
                 .toList();
-        return new CalibrationForm(null, null, ecuHardware, null, null, null, null, null, null, null, lines);
+        for (int i = 0; i < parts.size(); i++) {
+            PartSpec part = parts.get(i);
+            form.with(field(i, "category"), part.category().name())
+                    .with(field(i, "parts"), part.maker() + " " + part.partNumber() + " " + part.specRevision());
+        }
+        return parts.size();
     }
 
-    /** The page's names for the request's fields. */
-    static Refusal named(Refusal refusal) {
-        return new Refusal(
-                refusal.code(),
-                refusal.reasons().stream()
-                        .map(reason -> new Refusal.Reason(field(reason.field()), reason.key(), reason.arguments()))
-                        .toList());
-    }
-
-    private static @Nullable String field(@Nullable String field) {
-        return field == null
-                ? null
-                : field.replaceFirst("^coverage\\[(\\d+)]$", "lines[$1].category")
-                        .replaceFirst("^coverage\\[", "lines[")
-                        .replaceFirst("\\.partSpecIds$", ".parts");
+    /** The page's name for a field of the request. */
+    static String ofPage(String field, List<Integer> lines) {
+        if (!field.startsWith("coverage[")) {
+            return field;
+        }
+        int end = field.indexOf(']');
+        int line = lines.get(Integer.parseInt(field.substring("coverage[".length(), end)));
+        String name = field.substring(end + 1);
+        return field(line, name.isEmpty() ? "category" : name.equals(".partSpecIds") ? "parts" : name.substring(1));
     }
 }

@@ -1,37 +1,32 @@
 package org.bayhold.calibration;
 
-import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
-import org.bayhold.form.Forms;
-import org.bayhold.form.Typed;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Page;
-import org.bayhold.journal.Text;
-import org.bayhold.refusal.Code;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
-import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.springframework.web.servlet.ModelAndView;
 
 /** <i>Calibrations</i>: the revisions, one to issue, one to withdraw with the owners to call. */
 @Controller
 class CalibrationPages {
     private static final int LISTED = 200;
     private static final int OFFERED_PARTS = 200;
+    private static final int MOST_LINES = 40;
     private static final String NEW = "calibration/calibration-new";
     private static final String ONE = "calibration/calibration";
 
@@ -41,7 +36,6 @@ class CalibrationPages {
     private final Calibrations calibrations;
     private final CalibrationForms calibrationForms;
     private final Catalog catalog;
-    private final Forms forms;
     private final ObjectProvider<CarsRunning> carsRunning;
 
     CalibrationPages(
@@ -51,7 +45,6 @@ class CalibrationPages {
             Calibrations calibrations,
             CalibrationForms calibrationForms,
             Catalog catalog,
-            Forms forms,
             ObjectProvider<CarsRunning> carsRunning) {
         this.writes = writes;
         this.rows = rows;
@@ -59,115 +52,90 @@ class CalibrationPages {
         this.calibrations = calibrations;
         this.calibrationForms = calibrationForms;
         this.catalog = catalog;
-        this.forms = forms;
         this.carsRunning = carsRunning;
     }
 
     @Needs(Act.READ)
     @GetMapping("/calibrations")
-    String list(Caller caller, @RequestParam(defaultValue = "") String q, Model model) {
-        List<UUID> found = rows.newest(Page.like(q), Limit.of(LISTED));
-        model.addAttribute("q", q);
-        model.addAttribute("calibrations", views.of(found));
-        model.addAttribute("mayIssue", caller.may(Act.ISSUE_CALIBRATION));
-        return "calibration/calibrations";
+    ModelAndView list(Form form) {
+        List<UUID> found = rows.newest(Page.like(form.value("named")), Limit.of(LISTED));
+        return form.show("calibration/calibrations").addObject("calibrations", views.of(found));
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @GetMapping("/calibrations/new")
-    String form(
-            @RequestParam(required = false) @Nullable String ecuHardware,
-            @RequestParam(required = false) @Nullable List<UUID> part,
-            Model model) {
-        Forms.fresh(model);
-        return newCalibration(calibrationForms.covering(ecuHardware, part), model);
+    ModelAndView form(@RequestParam(defaultValue = "") List<UUID> part, Form form) {
+        int lines = calibrationForms.cover(form.with("purpose", Purpose.NORMAL), part);
+        return page(form.show(NEW), lines + (lines == 0 ? 1 : 0));
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping(path = "/calibrations/new", params = "more")
-    String oneMore(@ModelAttribute CalibrationForm form, Model model) {
-        Forms.fresh(model);
-        return newCalibration(form.withOneMore(), model);
+    ModelAndView oneMore(Form form) {
+        return page(form.show(NEW), Math.min(form.count("lines") + 1, MOST_LINES));
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping("/calibrations/new")
-    String issue(
-            Call call,
-            @ModelAttribute CalibrationForm typed,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        CalibrationForm form = typed.withoutEmptyLines();
-        try {
-            CalibrationView issued =
-                    writes.issue(call, calibrationForms.read(form)).value();
-            redirect.addFlashAttribute("said", "said.calibration-issued");
-            return "redirect:/calibrations/" + issued.id();
-        } catch (Refusal refusal) {
-            forms.refuse(CalibrationForms.named(refusal), model, response);
-            return newCalibration(form, model);
-        }
+    ModelAndView issue(Call call, Form form) {
+        List<Integer> lines = new ArrayList<>();
+        ModelAndView page = form.submit(NEW, () -> {
+            CalibrationRequest request = calibrationForms.read(form, lines);
+            form.check(request);
+            try {
+                CalibrationView issued = writes.issue(call, request).value();
+                return form.done("/calibrations/" + issued.id(), "said.calibration-issued");
+            } catch (Refusal refusal) {
+                throw refusal.renamed(field -> CalibrationForms.ofPage(field, lines));
+            }
+        });
+        return page(page, Math.max(1, form.count("lines")));
     }
 
-    private String newCalibration(CalibrationForm form, Model model) {
-        model.addAttribute("form", form);
-        model.addAttribute("categories", List.of(Category.values()));
-        model.addAttribute("purposes", Purpose.values());
-        model.addAttribute("parts", catalog.find(null, "", OFFERED_PARTS));
-        return NEW;
+    private ModelAndView page(ModelAndView page, int lineCount) {
+        return String.valueOf(page.getViewName()).equals(NEW)
+                ? page.addObject("lineCount", lineCount)
+                        .addObject("categories", Category.values())
+                        .addObject("purposes", Purpose.values())
+                        .addObject("parts", catalog.find(null, "", OFFERED_PARTS))
+                : page;
     }
 
     @Needs(Act.READ)
     @GetMapping("/calibrations/{id}")
-    String one(Caller caller, @PathVariable UUID id, Model model) {
-        Forms.fresh(model);
-        show(caller, id, null, model);
-        return ONE;
+    ModelAndView one(Caller caller, @PathVariable UUID id, Form form) {
+        return one(form.show(ONE), caller, id);
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping("/calibrations/{id}/withdraw")
-    String withdraw(
-            Call call,
-            @PathVariable UUID id,
-            @RequestParam(required = false) @Nullable String reason,
-            Model model,
-            HttpServletResponse response,
-            RedirectAttributes redirect) {
-        try {
-            Typed typed = forms.read();
-            String why = typed.needed("reason", reason);
-            typed.check(new CalibrationController.WithdrawalRequest(why), "");
-            typed.done();
-            CalibrationWrites.WithdrawalView withdrawn = writes.withdraw(call, id, why);
-            redirect.addFlashAttribute("said", "said.calibration-withdrawn");
-            redirect.addFlashAttribute(
-                    "saidOf", new Object[] {withdrawn.affectedVehicles().size()});
-            return "redirect:/calibrations/" + id;
-        } catch (Refusal refusal) {
-            if (refusal.code() == Code.NOT_FOUND) {
-                throw refusal;
-            }
-            forms.refuse(refusal, model, response);
-            show(call.caller(), id, Text.strip(reason), model);
-            return ONE;
-        }
+    ModelAndView withdraw(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(ONE, () -> {
+            String reason = form.required("reason");
+            form.check(new CalibrationController.WithdrawalRequest(reason));
+            CalibrationWrites.WithdrawalView withdrawn = writes.withdraw(call, id, reason);
+            return form.done(
+                    "/calibrations/" + id,
+                    "said.calibration-withdrawn",
+                    withdrawn.affectedVehicles().size());
+        });
+        return one(page, call.caller(), id);
     }
 
-    private void show(Caller caller, UUID id, @Nullable String reason, Model model) {
+    private ModelAndView one(ModelAndView page, Caller caller, UUID id) {
+        if (!String.valueOf(page.getViewName()).equals(ONE)) {
+            return page;
+        }
         CalibrationView view =
                 views.of(List.of(id)).stream().findFirst().orElseThrow(() -> Refusal.notFound("calibration.not-found"));
         Revision revision = calibrations.revision(id).orElseThrow();
-        model.addAttribute("calibration", view);
-        model.addAttribute("reason", reason);
-        model.addAttribute(
-                "specs",
-                catalog.specs(view.coverage().stream()
-                        .flatMap(line -> line.partSpecIds().stream())
-                        .toList()));
-        CarsRunning cars = carsRunning.getIfAvailable();
-        model.addAttribute("cars", cars == null ? List.of() : cars.of(revision, caller));
-        model.addAttribute("mayWithdraw", caller.may(Act.ISSUE_CALIBRATION));
+        CarsRunning running = carsRunning.getIfAvailable();
+        return page.addObject("calibration", view)
+                .addObject("cars", running == null ? List.of() : running.of(revision, caller))
+                .addObject(
+                        "specs",
+                        catalog.specs(view.coverage().stream()
+                                .flatMap(line -> line.partSpecIds().stream())
+                                .toList()));
     }
 }

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.bayhold.form.Typed;
-import org.jspecify.annotations.Nullable;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -13,9 +13,9 @@ import tools.jackson.databind.json.JsonMapper;
 final class AttributeText {
     private AttributeText() {}
 
-    static Map<String, Object> read(Typed typed, String field, @Nullable String text, JsonMapper json) {
+    static Map<String, Object> read(Form form, String field, JsonMapper json) {
         Map<String, Object> attributes = new LinkedHashMap<>();
-        String lines = typed.text(field, text);
+        String lines = form.text(field);
         if (lines == null) {
             return attributes;
         }
@@ -23,10 +23,10 @@ final class AttributeText {
             int equals = line.indexOf('=');
             String name = equals < 0 ? "" : line.substring(0, equals).strip();
             if (!line.isBlank() && name.isEmpty()) {
-                typed.wrong(field, "parts.attributes.line", line.strip());
+                form.refused(Refusal.invalid(field, "parts.attributes.line", line.strip()));
             } else if (!line.isBlank()
                     && attributes.put(name, value(line.substring(equals + 1).strip(), json)) != null) {
-                typed.wrong(field, "parts.attributes.twice", name);
+                form.refused(Refusal.invalid(field, "parts.attributes.twice", name));
             }
         }
         return attributes;

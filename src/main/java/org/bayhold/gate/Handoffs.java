@@ -49,11 +49,12 @@ class Handoffs {
     Result handOver(Call call, UUID vehicleId, HandoffRequest request) {
         HandoffRequest.ExceptionRequest exception = request.exception();
         String token = exception == null ? null : exception.secondSignerToken();
-        return handOver(
-                call,
-                vehicleId,
-                request,
-                token == null ? null : tokens.callerOf(token.strip()).orElse(Caller.NOBODY));
+        if (token == null) {
+            return handOver(call, vehicleId, request, null);
+        }
+        Caller second = tokens.callerOf(token.strip())
+                .orElseThrow(() -> Refusal.invalid("exception.secondSignerToken", "handoff.second-signer"));
+        return handOver(call, vehicleId, request, second);
     }
 
     /** @param second who signed as well; null where nobody did */

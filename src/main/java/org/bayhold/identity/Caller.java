@@ -17,16 +17,8 @@ public record Caller(
         Set<Role> roles,
         @Nullable UUID tokenId,
         boolean maySign) {
-    /** Somebody whom nobody knows: may do nothing. */
-    public static final Caller NOBODY = new Caller(new UUID(0, 0), "", Set.of(), null, false);
-
     public Caller {
         roles = Set.copyOf(roles);
-    }
-
-    /** The same person, who just showed that it is them. */
-    Caller signing() {
-        return new Caller(userId, username, roles, tokenId, true);
     }
 
     public boolean may(Act act) {

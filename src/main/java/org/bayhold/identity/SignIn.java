@@ -24,17 +24,12 @@ class SignIn implements AuthenticationProvider {
 
     @Override
     public Authentication authenticate(Authentication authentication) throws AuthenticationException {
-        return new CallerAuthentication(
-                caller(authentication.getName(), String.valueOf(authentication.getCredentials())));
-    }
-
-    /** Whose name and password these are. */
-    Caller caller(String name, String password) throws AuthenticationException {
-        var user = users.named(name);
+        String password = String.valueOf(authentication.getCredentials());
+        var user = users.named(authentication.getName());
         boolean matches =
                 passwords.matches(password, user.map(UserRow::passwordHash).orElse(nobodysHash));
         return user.filter(row -> matches && row.enabled())
-                .map(row -> new Caller(row.getId(), row.username(), row.roles(), null, false))
+                .map(row -> new CallerAuthentication(new Caller(row.getId(), row.username(), row.roles(), null, false)))
                 .orElseThrow(() -> new BadCredentialsException("name or password is wrong"));
     }
 
