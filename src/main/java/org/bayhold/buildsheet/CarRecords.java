@@ -17,6 +17,7 @@ import org.bayhold.journal.Entry;
 import org.bayhold.journal.Journal;
 import org.bayhold.obd.Reading;
 import org.bayhold.refusal.Refusal;
+import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;
 import org.bayhold.vehicle.Vehicles;
 import org.springframework.stereotype.Component;
@@ -54,7 +55,7 @@ public class CarRecords {
     public CarRecord of(UUID vehicleId) {
         Registration registration = registration(vehicleId);
         List<Fact> facts = facts(vehicleId);
-        return record(registration, facts, revisionsOf(facts));
+        return record(registration, facts, revisionsOf(registration, facts));
     }
 
     /** @throws Refusal NOT_FOUND where there is no such car */
@@ -87,16 +88,21 @@ public class CarRecords {
         return Optional.of(json.read(node, kind));
     }
 
-    /** The ids of the revisions that a car's state may rest on. */
-    Set<UUID> revisionsOf(List<Fact> facts) {
+    /**
+     * The ids of the revisions that a car's state may rest on: those that were flashed, and on a car of unknown past those
+     * that its ECU may show (rule 10).
+     */
+    Set<UUID> revisionsOf(Registration registration, List<Fact> facts) {
         Set<UUID> ids = new HashSet<>();
+        Set<Reading> readings = new HashSet<>();
         for (Fact fact : facts) {
             if (fact instanceof Fact.Flashed flash && flash.calibrationId() != null) {
                 ids.add(flash.calibrationId());
-            } else if (fact instanceof Fact.ReadBack readBack) {
-                ids.addAll(calibrations.idsShownBy(readBack.reading()));
+            } else if (fact instanceof Fact.ReadBack readBack && registration.baseline() == Baseline.UNKNOWN) {
+                readings.add(readBack.reading());
             }
         }
+        readings.forEach(reading -> ids.addAll(calibrations.idsShownBy(reading)));
         return ids;
     }
 

@@ -54,7 +54,7 @@ public class CarWrites {
     private OpenCar open(OpenChain chain, Collection<UUID> cites) {
         Registration registration = records.registration(chain.chainId());
         List<Fact> facts = records.facts(chain.chainId());
-        Set<UUID> revisions = new HashSet<>(records.revisionsOf(facts));
+        Set<UUID> revisions = new HashSet<>(records.revisionsOf(registration, facts));
         revisions.addAll(cites);
         chain.hold(revisions);
         return new OpenCar(chain, records.record(registration, facts, revisions), rows, json);

@@ -1,8 +1,11 @@
 package org.bayhold.buildsheet;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.EffectGroup;
@@ -35,23 +38,24 @@ public final class Coverage {
     }
 
     private static List<Gap> gaps(CarState car, List<CoverageLine> coverage, EffectGroups groups) {
-        TreeSet<Place> places = new TreeSet<>();
-        car.lines().forEach(line -> places.add(line.place()));
-        coverage.forEach(line -> places.add(line.place()));
-        return places.stream()
-                .flatMap(place -> gapAt(car, place, coverage, groups).stream())
-                .toList();
-    }
-
-    private static Optional<Gap> gapAt(CarState car, Place place, List<CoverageLine> coverage, EffectGroups groups) {
-        EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
-        Optional<CoverageLine> line =
-                coverage.stream().filter(l -> l.place().equals(place)).findFirst();
-        Fitted fitted = car.fittedAt(place);
-        if (group == EffectGroup.NO_EFFECT || covers(line, fitted)) {
-            return Optional.empty();
+        Map<Place, Fitted> fitted = new TreeMap<>();
+        Map<Place, CoverageLine> covered = new HashMap<>();
+        for (CoverageLine line : coverage) {
+            covered.put(line.place(), line);
+            fitted.put(line.place(), car.baselineFitted());
         }
-        return Optional.of(new Gap(place, group, fitted, line, why(fitted)));
+        car.lines().forEach(line -> fitted.put(line.place(), line.fitted()));
+        List<Gap> gaps = new ArrayList<>();
+        fitted.forEach((place, part) -> {
+            Optional<CoverageLine> line = Optional.ofNullable(covered.get(place));
+            if (!covers(line, part)) {
+                EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
+                if (group != EffectGroup.NO_EFFECT) {
+                    gaps.add(new Gap(place, group, part, line, why(part)));
+                }
+            }
+        });
+        return gaps;
     }
 
     /** Whether what a revision says of a place (nothing: factory part) allows what is fitted there. */

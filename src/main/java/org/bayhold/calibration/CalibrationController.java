@@ -1,6 +1,8 @@
 package org.bayhold.calibration;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
@@ -41,7 +43,11 @@ class CalibrationController {
     record WithdrawalRequest(@NotBlank @Size(max = 2000) String reason) {}
 
     /** A withdrawn revision, and the cars that run it. */
-    record WithdrawalAnswer(@JsonUnwrapped CalibrationView calibration, List<?> affectedVehicles) {}
+    record WithdrawalAnswer(
+            @JsonUnwrapped CalibrationView calibration,
+
+            @ArraySchema(schema = @Schema(ref = "VehicleView"))
+            List<?> affectedVehicles) {}
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping

@@ -89,7 +89,7 @@ final class Causes {
     private static List<Cause> inspectionsTurned(Fact fact, Decision now, List<Fact> facts) {
         CarState car = now.car();
         Set<UUID> told = facts.stream()
-                .flatMap(f -> Decisions.causes(f).stream())
+                .flatMap(f -> told(f).stream())
                 .map(Cause::recordId)
                 .collect(Collectors.toSet());
         Set<UUID> contradicting = Checks.changesSinceFlash(car).stream()
@@ -138,6 +138,14 @@ final class Causes {
                 .findFirst()
                 .map(fact -> new Cause(
                         EVIDENCE_VOIDED, voided.stamp().id(), fact.stamp().effectiveAt()));
+    }
+
+    /** The causes that a fact of a retune item brings. */
+    static List<Cause> told(Fact fact) {
+        if (fact instanceof Fact.RetuneOpened opened) {
+            return opened.causes();
+        }
+        return fact instanceof Fact.RetuneJoined joined ? joined.causes() : List.of();
     }
 
     private static Cause cause(Cause.Code code, Fact fact) {

@@ -1,5 +1,9 @@
 package org.bayhold.gate;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import java.util.UUID;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
@@ -21,6 +25,8 @@ class CertificateController {
     }
 
     @Needs(Act.READ)
+    @Operation // a page, but one that the API's answers name
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(type = "string")))
     @GetMapping(path = "/api/v1/handoffs/{id}/certificate", produces = MediaType.TEXT_HTML_VALUE)
     ModelAndView certificate(Caller caller, @PathVariable UUID id) {
         String address = ServletUriComponentsBuilder.fromCurrentContextPath()

@@ -10,7 +10,6 @@ import org.bayhold.buildsheet.AsOf;
 import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.CarRecords;
 import org.bayhold.buildsheet.CarState;
-import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.catalog.Correction;
 import org.jspecify.annotations.Nullable;
@@ -53,7 +52,7 @@ class Decisions {
         Set<UUID> answered = new HashSet<>();
         for (Fact fact : record.facts()) {
             if (!fact.stamp().recordedAt().isAfter(car.knownAt())) {
-                causes(fact).forEach(cause -> answered.add(cause.recordId()));
+                Causes.told(fact).forEach(cause -> answered.add(cause.recordId()));
             }
         }
         return record.corrections().stream()
@@ -66,13 +65,5 @@ class Decisions {
                                 && line.knownSince() != null
                                 && line.knownSince().isBefore(correction.recordedAt())))
                 .toList();
-    }
-
-    /** The causes that a fact of a retune item brings. */
-    static List<Cause> causes(Fact fact) {
-        if (fact instanceof Fact.RetuneOpened opened) {
-            return opened.causes();
-        }
-        return fact instanceof Fact.RetuneJoined joined ? joined.causes() : List.of();
     }
 }

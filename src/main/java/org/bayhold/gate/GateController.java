@@ -1,5 +1,8 @@
 package org.bayhold.gate;
 
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.validation.Valid;
 import java.net.URI;
@@ -69,6 +72,8 @@ class GateController {
     }
 
     @Needs(Act.HAND_OVER)
+    @ApiResponse(responseCode = "201", content = @Content(schema = @Schema(implementation = HandoffView.class)))
+    @ApiResponse(responseCode = "409", ref = "GateHold")
     @PostMapping("/vehicles/{id}/handoffs")
     ResponseEntity<?> handOver(
             Call call, @PathVariable UUID id, @Valid @RequestBody HandoffRequest request, HttpServletRequest http) {

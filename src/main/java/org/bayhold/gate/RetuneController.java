@@ -1,5 +1,8 @@
 package org.bayhold.gate;
 
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.validation.Valid;
 import java.util.List;
@@ -74,6 +77,8 @@ class RetuneController {
     }
 
     @Needs(Act.CLEAR_RETUNE)
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = RetuneItemView.class)))
+    @ApiResponse(responseCode = "409", ref = "EvidenceMissing")
     @PostMapping("/retune-items/{id}/clearance")
     ResponseEntity<?> clear(
             Call call, @PathVariable UUID id, @Valid @RequestBody ClearanceRequest request, HttpServletRequest http) {

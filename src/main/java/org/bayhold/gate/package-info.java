@@ -1,5 +1,17 @@
 /** The decision whether a car may leave: policy, checks, retune items, clearances and handovers. */
+@ApplicationModule(
+        allowedDependencies = {
+            "buildsheet",
+            "calibration",
+            "catalog",
+            "identity",
+            "journal",
+            "obd",
+            "refusal",
+            "vehicle"
+        })
 @NullMarked
 package org.bayhold.gate;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

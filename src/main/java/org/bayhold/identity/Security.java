@@ -52,10 +52,6 @@ class Security {
                         .authenticationEntryPoint(unauthenticated("Bearer")))
                 .authorizeHttpRequests(requests -> requests.requestMatchers("/actuator/health", "/actuator/health/**")
                         .permitAll()
-                        .requestMatchers("/actuator/**")
-                        .access((authentication, context) ->
-                                new org.springframework.security.authorization.AuthorizationDecision(
-                                        mayObserve(authentication.get())))
                         .anyRequest()
                         .authenticated());
         return http.build();
@@ -81,11 +77,6 @@ class Security {
                 .orElseThrow(() -> new InvalidBearerTokenException("unknown, revoked or expired"));
     }
 
-    private static boolean mayObserve(@org.jspecify.annotations.Nullable Authentication authentication) {
-        return authentication instanceof CallerAuthentication caller
-                && caller.getPrincipal().may(Act.OBSERVE);
-    }
-
     private HttpSecurity stateless(HttpSecurity http) {
         return http.csrf(AbstractHttpConfigurer::disable)
                 .formLogin(AbstractHttpConfigurer::disable)
@@ -102,6 +93,10 @@ class Security {
 
     private AuthenticationEntryPoint unauthenticated(String challenge) {
         return (request, response, failure) -> {
+            if (failure instanceof TooManyTriesException tooMany) {
+                problems.write(Code.TOO_MANY_REQUESTS, request, response, tooMany.seconds());
+                return;
+            }
             response.setHeader("WWW-Authenticate", challenge);
             problems.write(Code.UNAUTHENTICATED, request, response);
         };

@@ -68,9 +68,15 @@ public class Problems {
 
     /** Writes a problem where no controller was reached: a filter, an entry point. */
     public void write(Code code, HttpServletRequest request, HttpServletResponse response) throws IOException {
+        write(code, request, response, RETRY_AFTER_SECONDS);
+    }
+
+    /** @param retryAfterSeconds told where it helps to come again */
+    public void write(Code code, HttpServletRequest request, HttpServletResponse response, long retryAfterSeconds)
+            throws IOException {
         ProblemDetail problem = of(code, List.of(), request);
         response.setStatus(code.status());
-        retryAfter(code, response);
+        retryAfter(code, response, retryAfterSeconds);
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         response.setCharacterEncoding(StandardCharsets.UTF_8);
         Map<String, Object> body = new LinkedHashMap<>();
@@ -84,8 +90,12 @@ public class Problems {
 
     /** Tells a refused caller when to come again, where that helps. */
     public static void retryAfter(Code code, HttpServletResponse response) {
+        retryAfter(code, response, RETRY_AFTER_SECONDS);
+    }
+
+    private static void retryAfter(Code code, HttpServletResponse response, long seconds) {
         if (code == Code.UNAVAILABLE || code == Code.TOO_MANY_REQUESTS) {
-            response.setHeader("Retry-After", Integer.toString(RETRY_AFTER_SECONDS));
+            response.setHeader("Retry-After", Long.toString(seconds));
         }
     }
 

@@ -1,5 +1,7 @@
 /** Customers' cars, their VINs and owners. */
+@ApplicationModule(allowedDependencies = {"identity", "journal", "obd", "refusal"})
 @NullMarked
 package org.bayhold.vehicle;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -69,6 +69,16 @@ public final class Api {
         return call("GET", path, BodyPublishers.noBody(), Map.of());
     }
 
+    /** A page of the server's that is no part of the API. */
+    public Answer getOutside(String path) {
+        return get(server.resolve(path).toString());
+    }
+
+    /** A call of any method, with a body whatever the method. */
+    public Answer send(String method, String path, Object body) {
+        return call(method, path, BodyPublishers.ofString(body.toString()), Map.of());
+    }
+
     public Answer post(String path, Object body) {
         return call("POST", path, BodyPublishers.ofString(body.toString()), Map.of("Idempotency-Key", newKey()));
     }

@@ -23,10 +23,11 @@ import org.springframework.util.FileSystemUtils;
 public final class RunningBayhold {
     private static final String PASSWORD = "of-the-bench-" + UUID.randomUUID();
 
+    private final ConfigurableApplicationContext context;
     private final Shop shop;
 
     private RunningBayhold(String... database) {
-        ConfigurableApplicationContext context = start(database);
+        this.context = start(database);
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
         this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
@@ -42,6 +43,11 @@ public final class RunningBayhold {
 
     public Shop shop() {
         return shop;
+    }
+
+    /** Something of the running application itself, for a test that is made from what it finds there. */
+    public <T> T bean(String name, Class<T> type) {
+        return context.getBean(name, type);
     }
 
     private static ConfigurableApplicationContext start(String... database) {

@@ -40,6 +40,11 @@ public final class Shop {
         return answer.is(201);
     }
 
+    /** Somebody tries a name and a password. */
+    public Answer guesses(String user, String guess) {
+        return anonymous().withBasic(user, guess).post("/tokens", Body.of("label", "guess"));
+    }
+
     public Api withPassword(Role role) {
         return anonymous().withBasic(role.user(), password);
     }

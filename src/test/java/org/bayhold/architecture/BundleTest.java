@@ -1,0 +1,209 @@
+package org.bayhold.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.bayhold.buildsheet.Cause;
+import org.bayhold.buildsheet.Coverage;
+import org.bayhold.buildsheet.Fact;
+import org.bayhold.buildsheet.Fitted;
+import org.bayhold.catalog.Category;
+import org.bayhold.gate.Check;
+import org.bayhold.gate.Outcome;
+import org.bayhold.gate.Reason;
+import org.bayhold.gate.Risk;
+import org.bayhold.identity.Role;
+import org.bayhold.refusal.Code;
+import org.bayhold.vehicle.Vin;
+import org.junit.jupiter.api.Test;
+import org.springframework.context.support.ResourceBundleMessageSource;
+
+/** Every sentence that is asked for is in the bundle, every sentence of the bundle is asked for, and its quotes are right. */
+class BundleTest {
+    private static final Map<String, String> BUNDLE = read(Path.of("src/main/resources/messages.properties"));
+    private static final SourceKeys SOURCES = SourceKeys.under(Path.of("src/main/java"));
+    private static final List<KeyUse> USES = Stream.concat(
+                    SOURCES.uses().stream(), TemplateKeys.under(Path.of("src/main/resources/templates")).stream())
+            .toList();
+
+    /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
+    private static final Map<String, Family> FAMILIES = Map.ofEntries(
+            family("problem.", ends(Code.values(), Code::slug)),
+            family("vin.", ends(Vin.Reason.values(), reason -> reason.name().toLowerCase(Locale.ROOT))),
+            family("gate.reason.", names(Reason.values())),
+            family("gate.why.", names(Coverage.Why.values())),
+            family("retune.cause.", names(Cause.Code.values())),
+            family("category.", names(Category.values())),
+            family("fitted.", names(Fitted.State.values())),
+            family("action.", names(Fact.Action.values())),
+            family("outcome.", both(names(Fact.Outcome.values()), names(Outcome.values()))),
+            family("basis.", names(Fact.ClearanceBasis.values()), names(Fact.HandoffBasis.values())),
+            family("risk.", names(Risk.values())),
+            family("role.", names(Role.values())),
+            family("travel.", names(Fact.Travel.values())),
+            family("check.", asked(), names(Check.values())),
+            family("fact.", Set.of("PART_CHANGED", "FLASHED", "READ_BACK", "INSPECTED", "CLEARED"), kinds()),
+            family("certificate.", Set.of("before", "after")),
+            family("certificate.how.", Set.of("FLASHED", "FOUND", "NOT_OURS", "FAILED")),
+            family("certificate.released.", names(Fact.HandoffBasis.values())),
+            family("certificate.meaning.", names(Fact.HandoffBasis.values())));
+
+    private record Family(Set<String> needed, Set<String> possible) {}
+
+    @Test
+    void everySentenceThatIsAskedForIsThere() {
+        assertThat(USES.stream().filter(use -> !use.isPrefix() && !BUNDLE.containsKey(use.key())))
+                .isEmpty();
+        FAMILIES.forEach((prefix, family) -> assertThat(BUNDLE.keySet())
+                .containsAll(family.needed().stream().map(prefix::concat).toList()));
+    }
+
+    @Test
+    void everyComputedKeyIsOfAFamilyThatIsCheckedHere() {
+        assertThat(USES.stream().filter(use -> use.isPrefix() && !FAMILIES.containsKey(use.key())))
+                .isEmpty();
+        assertThat(USES.stream().map(KeyUse::key)).as("the sources were read").contains("gate.reason.", "vin.");
+    }
+
+    @Test
+    void everySentenceIsAskedFor() {
+        Set<String> asked = USES.stream().map(KeyUse::key).collect(Collectors.toSet());
+        asked.addAll(SOURCES.literals());
+        FAMILIES.forEach((prefix, family) -> family.possible().forEach(end -> asked.add(prefix + end)));
+
+        assertThat(new TreeSet<>(BUNDLE.keySet())).isSubsetOf(asked);
+    }
+
+    /** Spring formats a sentence only where it has arguments; elsewhere braces and doubled quotes would be shown as they are. */
+    @Test
+    void aSentenceWithoutArgumentsIsWrittenAsItIsShown() {
+        Set<String> formatted = USES.stream()
+                .filter(use -> use.arguments() > 0)
+                .map(KeyUse::key)
+                .collect(Collectors.toSet());
+
+        assertThat(BUNDLE.entrySet().stream()
+                        .filter(sentence -> !formatted.contains(sentence.getKey()))
+                        .filter(sentence -> sentence.getValue().matches(".*(''|\\{\\d).*")))
+                .isEmpty();
+    }
+
+    @Test
+    void aSentenceWithArgumentsShowsThemAllAndLosesNoQuote() {
+        List<String> wrong = new ArrayList<>();
+        for (KeyUse use : USES) {
+            if (use.arguments() > 0 && BUNDLE.containsKey(use.key())) {
+                String sentence = BUNDLE.get(use.key());
+                String shown = new MessageFormat(sentence, Locale.ENGLISH).format(samples(use.arguments()));
+                if (!shown.equals(byHand(sentence, use.arguments()))) {
+                    wrong.add(use + " is shown as: " + shown);
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    /** What a test of quotes is worth: the two traps, as Spring falls into them. */
+    @Test
+    void theTrapsAreReal() {
+        ResourceBundleMessageSource spring = new ResourceBundleMessageSource();
+        spring.setBasename("messages");
+        spring.setDefaultEncoding("UTF-8");
+
+        assertThat(spring.getMessage("certificate.gate", new Object[0], Locale.ENGLISH))
+                .isEqualTo("The gate's decision");
+        assertThat(spring.getMessage("time.in-future", samples(2), Locale.ENGLISH))
+                .contains("server's")
+                .contains("<1>");
+        assertThat(new MessageFormat("the car's {0}", Locale.ENGLISH).format(samples(1)))
+                .isEqualTo("the cars {0}");
+    }
+
+    @Test
+    void theDescriptionOfTheApiLosesNoQuoteEither() {
+        read(Path.of("src/main/resources/openapi.properties"))
+                .forEach((key, sentence) -> assertThat(sentence.replace("''", ""))
+                        .as("%s, of which each is formatted", key)
+                        .doesNotContain("'"));
+    }
+
+    private static Object[] samples(int count) {
+        return IntStream.range(0, count).mapToObj(i -> "<" + i + ">").toArray();
+    }
+
+    private static String byHand(String sentence, int arguments) {
+        String shown =
+                sentence.replace("''", "\u2019").replace("'", "a lost quote").replace('\u2019', '\'');
+        for (int i = 0; i < arguments; i++) {
+            shown = shown.contains("{" + i + "}")
+                    ? shown.replace("{" + i + "}", "<" + i + ">")
+                    : shown + "no {" + i + "}";
+        }
+        return shown;
+    }
+
+    private static Map<String, String> read(Path file) {
+        Properties properties = new Properties();
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            properties.load(reader);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        Map<String, String> sentences = new TreeMap<>();
+        properties.forEach((key, sentence) -> sentences.put(key.toString(), sentence.toString()));
+        return sentences;
+    }
+
+    private static Map.Entry<String, Family> family(String prefix, Set<String> needed) {
+        return family(prefix, needed, Set.of());
+    }
+
+    private static Map.Entry<String, Family> family(String prefix, Set<String> needed, Set<String> more) {
+        return Map.entry(prefix, new Family(needed, both(needed, more)));
+    }
+
+    private static Set<String> both(Set<String> one, Set<String> other) {
+        return Stream.concat(one.stream(), other.stream()).collect(Collectors.toSet());
+    }
+
+    /** The gate's own checks; the one that only a sign-off asks is never shown with a handover. */
+    private static Set<String> asked() {
+        Set<String> checks = new TreeSet<>(names(Check.values()));
+        checks.remove(Check.SECOND_PERSON_SIGNED.name());
+        return checks;
+    }
+
+    private static Set<String> kinds() {
+        return Arrays.stream(Fact.class.getPermittedSubclasses())
+                .map(kind -> kind.getSimpleName()
+                        .replaceAll("(?<=[a-z])(?=[A-Z])", "_")
+                        .toUpperCase(Locale.ROOT))
+                .collect(Collectors.toSet());
+    }
+
+    private static Set<String> names(Enum<?>[] values) {
+        return ends(values, Enum::name);
+    }
+
+    private static <T> Set<String> ends(T[] values, Function<? super T, String> end) {
+        return Arrays.stream(values).map(end).collect(Collectors.toSet());
+    }
+}
