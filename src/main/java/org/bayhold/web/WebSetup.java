@@ -2,6 +2,7 @@ package org.bayhold.web;
 
 import java.time.Clock;
 import java.util.List;
+import org.bayhold.page.Forms;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
@@ -13,6 +14,12 @@ import tools.jackson.databind.module.SimpleModule;
 /** What every request passes through. */
 @Configuration(proxyBeanMethods = false)
 class WebSetup implements WebMvcConfigurer {
+    private final Forms forms;
+
+    WebSetup(Forms forms) {
+        this.forms = forms;
+    }
+
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
         registry.addInterceptor(new NeedsInterceptor());
@@ -21,6 +28,7 @@ class WebSetup implements WebMvcConfigurer {
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(new CallResolver());
+        resolvers.add(new FormResolver(forms));
     }
 
     /** The only clock: tests set another. */
