@@ -17,6 +17,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class SiteTime {
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter EXACT = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm:ss", Locale.ENGLISH);
     private static final DateTimeFormatter SHOWN_DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
@@ -40,6 +41,11 @@ public class SiteTime {
     /** To the minute: {@code 29 Mar 2026, 09:30}. */
     public String show(@Nullable Instant at) {
         return at == null ? "" : SHOWN.format(at.atZone(zone));
+    }
+
+    /** To the second, where several things happened in one minute. */
+    public String exact(Instant at) {
+        return EXACT.format(at.atZone(zone));
     }
 
     public String day(@Nullable Instant at) {

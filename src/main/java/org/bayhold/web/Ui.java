@@ -44,6 +44,10 @@ class Ui {
         return time.show(at);
     }
 
+    public String exact(Instant at) {
+        return time.exact(at);
+    }
+
     public String day(@Nullable Instant at) {
         return time.day(at);
     }

@@ -198,6 +198,7 @@ final class TemplateText extends AbstractSimpleMarkupHandler {
 
     private void field(Map<String, String> attributes, int line) {
         if (NEEDS_NO_LABEL.contains(attributes.getOrDefault("type", ""))
+                || attributes.containsKey("th:replace")
                 || attributes.containsKey("th:aria-label")
                 || attributes.containsKey("aria-labelledby")
                 || attributes.containsKey("th:aria-labelledby")
