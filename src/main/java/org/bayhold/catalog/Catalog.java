@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.Page;
 import org.bayhold.refusal.Refusal;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 
 /** Reading the catalogue. */
@@ -52,6 +54,11 @@ public class Catalog {
             throw Refusal.invalid(field, "part-spec.other-category", spec.category(), category);
         }
         return spec;
+    }
+
+    /** Part specs whose maker, number or revision holds the text, and those of the given categories. */
+    public List<PartSpec> search(String text, Collection<Category> categories, int atMost) {
+        return withCorrections(specs.search(Page.like(text), categories, Limit.of(atMost)));
     }
 
     /** Every correction of the given part specs, in the order in which they were recorded. */
