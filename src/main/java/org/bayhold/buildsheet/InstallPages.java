@@ -73,7 +73,7 @@ class InstallPages {
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/install")
     ModelAndView whichCar(Caller caller, @RequestParam(defaultValue = "") String car) {
-        List<VehicleView> found = car.isBlank() ? List.of() : vehicles.find(car, FOUND_CARS, caller);
+        List<VehicleView> found = car.isBlank() ? List.of() : vehicles.search(car, FOUND_CARS, caller);
         return found.size() == 1
                 ? new ModelAndView("redirect:" + CarForms.path(found.get(0).id()) + "/install")
                 : new ModelAndView("buildsheet/install-which-car", Map.of("typed", car, "found", found));

@@ -78,6 +78,11 @@ class Voidings {
         }
     }
 
+    static boolean isVoidable(String kind) {
+        Class<? extends Fact> fact = FactKinds.named(kind);
+        return fact != null && VOIDABLE.contains(fact);
+    }
+
     Written<VoidingView> strikeOut(Call call, UUID recordId, String reason, @Nullable JsonNode replacementBody) {
         call.caller().mustSign(Act.STRIKE_OUT);
         UUID chainId = journal.chainOf(recordId).orElseThrow(() -> Refusal.notFound("record.not-found"));

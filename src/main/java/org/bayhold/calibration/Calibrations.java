@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.bayhold.journal.Page;
 import org.bayhold.obd.Reading;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
@@ -51,6 +52,11 @@ public class Calibrations {
 
     public Optional<Revision> revision(UUID id) {
         return revisions(List.of(id)).stream().findFirst();
+    }
+
+    /** Revisions whose name or CALID holds the text. */
+    public List<Revision> search(String text, int atMost) {
+        return revisions(rows.find(null, Page.like(text), Page.after(null), Limit.of(atMost)));
     }
 
     /** What a revision may be used for in the meantime. */

@@ -82,6 +82,11 @@ public class Catalog {
         return spec;
     }
 
+    /** Part specs whose maker, number or revision holds the text, and those of the given categories. */
+    public List<PartSpec> search(String text, Collection<Category> categories, int atMost) {
+        return withCorrections(specs.search(Page.like(text), categories, Limit.of(atMost)));
+    }
+
     /** Every correction of the given part specs, in the order in which they were recorded. */
     public List<Correction> corrections(Collection<UUID> partSpecIds) {
         return partSpecIds.isEmpty()

@@ -40,6 +40,8 @@ class VehicleRow extends AppendOnly<UUID> {
     private @Nullable UUID ownerNameId;
     private @Nullable UUID ownerPhoneId;
     private @Nullable UUID ownerEmailId;
+    private boolean inShop = true;
+    private @Nullable Instant staySince;
     private long version;
     private Instant registeredAt;
 
@@ -160,6 +162,14 @@ class VehicleRow extends AppendOnly<UUID> {
 
     @Nullable UUID ownerEmailId() {
         return ownerEmailId;
+    }
+
+    boolean inShop() {
+        return inShop;
+    }
+
+    @Nullable Instant staySince() {
+        return staySince;
     }
 
     long version() {

@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads one template as text and tells what in it breaks the rules that every page keeps. */
 final class TemplateText extends AbstractSimpleMarkupHandler {
     private static final Set<String> READ_ALOUD = Set.of("alt", "title", "placeholder", "aria-label", "label");
+    /** A second sign-in or sign-out does no harm; a resumed form carries its own _once among what it kept. */
+    private static final Set<String> RECORDS_NOTHING = Set.of("/sign-in", "/sign-out", "/set-up", "${to}");
+
     private static final Set<String> FIELDS = Set.of("input", "select", "textarea");
     private static final Set<String> NEEDS_NO_LABEL = Set.of("hidden", "submit", "button");
     private static final Set<String> VOID =
@@ -190,7 +193,9 @@ final class TemplateText extends AbstractSimpleMarkupHandler {
     private void form(Map<String, String> attributes, int line) {
         String method = attributes.getOrDefault("method", attributes.getOrDefault("th:method", "get"));
         boolean posts = method.equalsIgnoreCase("post");
+        String action = attributes.getOrDefault("th:action", "");
         form = new Form(line, posts);
+        form.once = RECORDS_NOTHING.stream().anyMatch(action::contains);
         if (posts && !attributes.containsKey("th:action")) {
             report(line, "a form that posts without th:action, so without a CSRF token");
         }

@@ -1,0 +1,82 @@
+package org.bayhold.gate;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.bayhold.buildsheet.CarState;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
+import org.bayhold.identity.Needs;
+import org.bayhold.vehicle.VehicleView;
+import org.bayhold.vehicle.Vehicles;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.servlet.ModelAndView;
+
+/** The shop's day: which cars are here, what the gate says, and what each waits for. */
+@Controller
+class TodayPage {
+    private static final Duration LEFT_LATELY = Duration.ofDays(7);
+    /** Each car is folded anew; a shop with more cars than this at once finds the others by search. */
+    private static final int MOST = 60;
+
+    private final Vehicles vehicles;
+    private final Decisions decisions;
+    private final RetuneItems items;
+    private final Clock clock;
+
+    TodayPage(Vehicles vehicles, Decisions decisions, RetuneItems items, Clock clock) {
+        this.vehicles = vehicles;
+        this.decisions = decisions;
+        this.items = items;
+        this.clock = clock;
+    }
+
+    /**
+     * One car of the day.
+     *
+     * @param next null where the gate is CLEAR
+     * @param promisedAt when its retune is promised
+     */
+    record Row(
+            VehicleView car,
+            Instant since,
+            Decision.Verdict verdict,
+            @Nullable Risk risk,
+            @Nullable NextStep next,
+            @Nullable Instant promisedAt,
+            boolean overdue) {}
+
+    @Needs(Act.READ)
+    @GetMapping("/today")
+    ModelAndView today(Caller caller) {
+        Instant now = clock.instant();
+        List<Vehicles.Stay> stays = vehicles.inShopOrLeftSince(now.minus(LEFT_LATELY), MOST, caller);
+        List<Row> here = new ArrayList<>();
+        List<Row> gone = new ArrayList<>();
+        stays.forEach(stay -> (stay.inShop() ? here : gone).add(row(stay, now)));
+        return new ModelAndView("gate/today")
+                .addObject("here", here)
+                .addObject("gone", gone)
+                .addObject("more", stays.size() == MOST)
+                .addObject("now", now);
+    }
+
+    private Row row(Vehicles.Stay stay, Instant now) {
+        Decision decision = decisions.of(stay.car().id(), null, null);
+        UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
+        Instant promised = item == null ? null : items.get(item).promisedAt();
+        return new Row(
+                stay.car(),
+                stay.since(),
+                decision.verdict(),
+                decision.risk(),
+                NextStep.of(decision, item),
+                promised,
+                promised != null && promised.isBefore(now));
+    }
+}
