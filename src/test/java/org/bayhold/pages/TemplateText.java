@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class TemplateText extends AbstractSimpleMarkupHandler {
     private static final Set<String> READ_ALOUD = Set.of("alt", "title", "placeholder", "aria-label", "label");
     /** A second sign-in or sign-out does no harm; a resumed form carries its own _once among what it kept. */
-    private static final Set<String> RECORDS_NOTHING = Set.of("/sign-in", "/sign-out", "/set-up", "${to}");
+    private static final Set<String> RECORDS_NOTHING = Set.of("/sign-in", "/sign-out", "@{''}", "${to}");
 
     private static final Set<String> FIELDS = Set.of("input", "select", "textarea");
     private static final Set<String> NEEDS_NO_LABEL = Set.of("hidden", "submit", "button");

@@ -58,6 +58,23 @@ public final class Shop {
         return new Car(this, registered.id(), car);
     }
 
+    public URI address() {
+        return server;
+    }
+
+    /** Signs in by the form. */
+    public void signIn(Screen screen, Role role) {
+        screen.to("/sign-in")
+                .type("User name", role.user())
+                .type("Password", password)
+                .press("Sign in");
+    }
+
+    /** What signs a page. */
+    public String password() {
+        return password;
+    }
+
     /** A part spec in the catalogue. */
     public Part catalogues(Body part) {
         String id = as(Role.WRITER).post("/part-specs", part).is(201).id();
