@@ -11,6 +11,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** One window of the browser. What its console says, and what the content security policy stops, fails the test at the end. */
 public final class Screen implements AutoCloseable {
@@ -26,7 +27,7 @@ public final class Screen implements AutoCloseable {
     Screen(BrowserContext context, URI server) {
         this.context = context;
         this.server = server;
-        context.setDefaultTimeout(15_000);
+        context.setDefaultTimeout(10_000);
         context.addInitScript(
                 "document.addEventListener('securitypolicyviolation', e =>"
                         + " console.error('stopped by the policy: ' + e.violatedDirective + ' ' + e.sourceFile + ':' + e.lineNumber))");
@@ -86,7 +87,7 @@ public final class Screen implements AutoCloseable {
     }
 
     public Locator field(String label) {
-        return page.getByLabel(java.util.regex.Pattern.compile("^" + java.util.regex.Pattern.quote(label)))
+        return page.getByLabel(Pattern.compile("^" + label.replaceAll("[^\\p{L}\\p{N} ]", "\\\\$0")))
                 .first();
     }
 
