@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.Fact;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
@@ -40,6 +41,7 @@ class TodayPage {
      * One car of the day.
      *
      * @param next null where the gate is CLEAR
+     * @param left how it left; null for a car that is here, or that was out before any handover
      * @param promisedAt when its retune is promised
      */
     record Row(
@@ -49,7 +51,16 @@ class TodayPage {
             @Nullable Risk risk,
             @Nullable NextStep next,
             @Nullable Instant promisedAt,
-            boolean overdue) {}
+            boolean overdue,
+            boolean inShop,
+            boolean retuneOpen,
+            Fact.@Nullable HandedOver left) {
+
+        /** It is out, and nothing came up since: what the gate would ask before the next handover is nobody's work now. */
+        public boolean settled() {
+            return !inShop && !retuneOpen;
+        }
+    }
 
     @Needs(Act.READ)
     @GetMapping("/today")
@@ -77,6 +88,14 @@ class TodayPage {
                 decision.risk(),
                 NextStep.of(decision, item),
                 promised,
-                promised != null && promised.isBefore(now));
+                promised != null && promised.isBefore(now),
+                stay.inShop(),
+                item != null,
+                lastHandover(decision.car()));
+    }
+
+    static Fact.@Nullable HandedOver lastHandover(CarState car) {
+        List<Fact.HandedOver> handoffs = car.handoffs();
+        return car.stay().inShop() || handoffs.isEmpty() ? null : handoffs.get(handoffs.size() - 1);
     }
 }
