@@ -3,7 +3,6 @@ package org.bayhold.gate;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
@@ -24,6 +23,8 @@ class TodayPage {
     private static final Duration LEFT_LATELY = Duration.ofDays(7);
     /** Each car is folded anew; a shop with more cars than this at once finds the others by search. */
     private static final int MOST = 60;
+
+    private static final int MOST_GONE = 20;
 
     private final Vehicles vehicles;
     private final Decisions decisions;
@@ -66,15 +67,17 @@ class TodayPage {
     @GetMapping("/today")
     ModelAndView today(Caller caller) {
         Instant now = clock.instant();
-        List<Vehicles.Stay> stays = vehicles.inShopOrLeftSince(now.minus(LEFT_LATELY), MOST, caller);
-        List<Row> here = new ArrayList<>();
-        List<Row> gone = new ArrayList<>();
-        stays.forEach(stay -> (stay.inShop() ? here : gone).add(row(stay, now)));
+        List<Row> here = rows(vehicles.inShop(MOST, caller), now);
+        List<Row> gone = rows(vehicles.leftSince(now.minus(LEFT_LATELY), MOST_GONE, caller), now);
         return new ModelAndView("gate/today")
                 .addObject("here", here)
                 .addObject("gone", gone)
-                .addObject("more", stays.size() == MOST)
+                .addObject("more", here.size() == MOST || gone.size() == MOST_GONE)
                 .addObject("now", now);
+    }
+
+    private List<Row> rows(List<Vehicles.Stay> stays, Instant now) {
+        return stays.stream().map(stay -> row(stay, now)).toList();
     }
 
     private Row row(Vehicles.Stay stay, Instant now) {
