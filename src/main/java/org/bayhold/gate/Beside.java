@@ -61,7 +61,11 @@ class Beside {
                     calibratedFor(car, place, specs),
                     gap == null ? null : message("gate.why." + gap.why().name()),
                     line == null ? null : line.since(),
-                    gap == null && unnamed && on.state() == Fitted.State.FACTORY));
+                    gap == null && unnamed && on.state() == Fitted.State.FACTORY,
+                    gap != null
+                            && unnamed
+                            && on.state() == Fitted.State.UNKNOWN
+                            && (line == null || line.since() == null)));
         }
         lines.sort(Comparator.comparing((BesideLine line) -> !line.differs()).thenComparing(BesideLine::usual));
         return lines;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param why the sentence that says why the two do not agree; null where they do
  * @param since when it came to be fitted; null for the baseline
  * @param usual the factory part is fitted, and was calibrated for
+ * @param unseen nobody has said yet what is fitted, and no calibration names the place
  */
 record BesideLine(
         String place,
@@ -16,7 +17,8 @@ record BesideLine(
         String calibratedFor,
         @Nullable String why,
         @Nullable Instant since,
-        boolean usual) {
+        boolean usual,
+        boolean unseen) {
     public boolean differs() {
         return why != null;
     }

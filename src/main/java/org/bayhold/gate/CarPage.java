@@ -53,7 +53,14 @@ class CarPage {
                 .addObject("stay", decision.car().stay())
                 .addObject("next", NextStep.of(decision, item))
                 .addObject("item", item == null ? null : items.get(item))
-                .addObject("lines", lines.stream().filter(line -> !line.usual()).toList())
+                .addObject("settled", !decision.car().stay().inShop() && item == null)
+                .addObject("left", TodayPage.lastHandover(decision.car()))
+                .addObject(
+                        "lines",
+                        lines.stream()
+                                .filter(line -> !line.usual() && !line.unseen())
+                                .toList())
+                .addObject("unseen", lines.stream().filter(BesideLine::unseen).toList())
                 .addObject("usual", lines.stream().filter(BesideLine::usual).toList())
                 .addObject("history", histories.of(id, decision.knownAt(), caller));
     }

@@ -3,10 +3,10 @@ package org.bayhold.gate;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.Fact;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
@@ -24,6 +24,8 @@ class TodayPage {
     /** Each car is folded anew; a shop with more cars than this at once finds the others by search. */
     private static final int MOST = 60;
 
+    private static final int MOST_GONE = 20;
+
     private final Vehicles vehicles;
     private final Decisions decisions;
     private final RetuneItems items;
@@ -40,6 +42,7 @@ class TodayPage {
      * One car of the day.
      *
      * @param next null where the gate is CLEAR
+     * @param left how it left; null for a car that is here, or that was out before any handover
      * @param promisedAt when its retune is promised
      */
     record Row(
@@ -49,21 +52,32 @@ class TodayPage {
             @Nullable Risk risk,
             @Nullable NextStep next,
             @Nullable Instant promisedAt,
-            boolean overdue) {}
+            boolean overdue,
+            boolean inShop,
+            boolean retuneOpen,
+            Fact.@Nullable HandedOver left) {
+
+        /** It is out, and nothing came up since: what the gate would ask before the next handover is nobody's work now. */
+        public boolean settled() {
+            return !inShop && !retuneOpen;
+        }
+    }
 
     @Needs(Act.READ)
     @GetMapping("/today")
     ModelAndView today(Caller caller) {
         Instant now = clock.instant();
-        List<Vehicles.Stay> stays = vehicles.inShopOrLeftSince(now.minus(LEFT_LATELY), MOST, caller);
-        List<Row> here = new ArrayList<>();
-        List<Row> gone = new ArrayList<>();
-        stays.forEach(stay -> (stay.inShop() ? here : gone).add(row(stay, now)));
+        List<Row> here = rows(vehicles.inShop(MOST, caller), now);
+        List<Row> gone = rows(vehicles.leftSince(now.minus(LEFT_LATELY), MOST_GONE, caller), now);
         return new ModelAndView("gate/today")
                 .addObject("here", here)
                 .addObject("gone", gone)
-                .addObject("more", stays.size() == MOST)
+                .addObject("more", here.size() == MOST || gone.size() == MOST_GONE)
                 .addObject("now", now);
+    }
+
+    private List<Row> rows(List<Vehicles.Stay> stays, Instant now) {
+        return stays.stream().map(stay -> row(stay, now)).toList();
     }
 
     private Row row(Vehicles.Stay stay, Instant now) {
@@ -77,6 +91,14 @@ class TodayPage {
                 decision.risk(),
                 NextStep.of(decision, item),
                 promised,
-                promised != null && promised.isBefore(now));
+                promised != null && promised.isBefore(now),
+                stay.inShop(),
+                item != null,
+                lastHandover(decision.car()));
+    }
+
+    static Fact.@Nullable HandedOver lastHandover(CarState car) {
+        List<Fact.HandedOver> handoffs = car.handoffs();
+        return car.stay().inShop() || handoffs.isEmpty() ? null : handoffs.get(handoffs.size() - 1);
     }
 }

@@ -32,8 +32,12 @@ interface VehicleRows extends JpaRepository<VehicleRow, UUID> {
             + " v.inShop = ?4, v.staySince = ?5 where v.id = ?1")
     int now(UUID id, String ecuHardware, @Nullable Integer odometerKm, boolean inShop, @Nullable Instant staySince);
 
-    /** Cars in the shop, then those that left since; the last to come or go first. */
-    @Query("select v from VehicleRow v where v.inShop = true or v.staySince >= ?1"
-            + " order by v.inShop desc, coalesce(v.staySince, v.registeredAt) desc, v.id")
-    List<VehicleRow> inShopOrLeftSince(Instant since, Limit limit);
+    /** The last to come first. */
+    @Query("select v from VehicleRow v where v.inShop = true"
+            + " order by coalesce(v.staySince, v.registeredAt) desc, v.id")
+    List<VehicleRow> inShop(Limit limit);
+
+    /** The last to leave first. */
+    @Query("select v from VehicleRow v where v.inShop = false and v.staySince >= ?1 order by v.staySince desc, v.id")
+    List<VehicleRow> leftSince(Instant since, Limit limit);
 }

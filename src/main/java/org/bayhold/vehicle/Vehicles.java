@@ -65,9 +65,17 @@ public class Vehicles {
     /** A car of the day's list. */
     public record Stay(VehicleView car, boolean inShop, Instant since) {}
 
-    /** The cars in the shop, then those that left at {@code since} or later; the last to come or go first. */
-    public List<Stay> inShopOrLeftSince(Instant since, int atMost, Caller caller) {
-        List<VehicleRow> found = rows.inShopOrLeftSince(since, Limit.of(atMost));
+    /** The cars in the shop; the last to come first. */
+    public List<Stay> inShop(int atMost, Caller caller) {
+        return stays(rows.inShop(Limit.of(atMost)), caller);
+    }
+
+    /** The cars that left at {@code since} or later and are still out; the last to leave first. */
+    public List<Stay> leftSince(Instant since, int atMost, Caller caller) {
+        return stays(rows.leftSince(since, Limit.of(atMost)), caller);
+    }
+
+    private List<Stay> stays(List<VehicleRow> found, Caller caller) {
         List<VehicleView> views = views(found, caller);
         List<Stay> stays = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {

@@ -81,6 +81,9 @@ class ProblemAdvice {
 
     @ExceptionHandler
     Object mismatch(MethodArgumentTypeMismatchException failure, HttpServletRequest request) {
+        if (Addresses.isPage(request)) {
+            return answer(Code.NOT_FOUND, problems.of(Code.NOT_FOUND, List.of(), request), request);
+        }
         Class<?> wanted = failure.getRequiredType();
         String kind = wanted == null ? "value" : wanted.getSimpleName().toLowerCase(java.util.Locale.ROOT);
         String allowed = wanted != null && wanted.isEnum()

@@ -49,6 +49,23 @@ public final class Shop {
         return anonymous().withBasic(role.user(), password);
     }
 
+    /** A browser with nobody signed in. */
+    public Visitor visitor() {
+        return new Visitor(server);
+    }
+
+    /** A browser in which the one user who has {@code role} is signed in. */
+    public Visitor visitor(Role role) {
+        Visitor visitor = visitor();
+        Visitor.Shown ignored = visitor.signsIn(role.user(), password).is(200);
+        return visitor;
+    }
+
+    /** The password of every demo user. */
+    public String password() {
+        return password;
+    }
+
     public Api anonymous() {
         return Api.anonymous(server);
     }
