@@ -20,6 +20,8 @@ create table vehicle (
     owner_email_id  uuid references personal_data (id),
     -- place in the car's chain of the last change of these columns
     version         bigint                      not null,
+    -- when what these columns say began: a late amendment of an earlier time does not overwrite them
+    amended_at      timestamp(6) with time zone not null,
     registered_at   timestamp(6) with time zone not null,
     constraint vehicle_vin unique (vin),
     constraint vehicle_frame_number unique (frame_number),

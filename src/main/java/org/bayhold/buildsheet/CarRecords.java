@@ -76,7 +76,7 @@ public class CarRecords {
     }
 
     /** The fact of a journal entry; empty for an entry of another kind. */
-    Optional<Fact> fact(Entry entry) {
+    public Optional<Fact> fact(Entry entry) {
         Class<? extends Fact> kind = FactKinds.named(entry.kind());
         if (kind == null) {
             return Optional.empty();

@@ -3,6 +3,7 @@ package org.bayhold.buildsheet;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,11 @@ final class FactKinds {
         return (Class<? extends Fact>) BY_NAME.get(kind);
     }
 
-    private static String name(Class<?> type) {
+    static Set<String> all() {
+        return BY_NAME.keySet();
+    }
+
+    static String name(Class<?> type) {
         return type.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_").toUpperCase(Locale.ROOT);
     }
 }

@@ -182,4 +182,8 @@ class FactRow extends AppendOnly<UUID> {
     public UUID getId() {
         return id;
     }
+
+    List<LineRow> lines() {
+        return lines;
+    }
 }

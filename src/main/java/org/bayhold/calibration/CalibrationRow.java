@@ -163,6 +163,10 @@ class CalibrationRow extends AppendOnly<UUID> {
         return lines;
     }
 
+    List<CoverageRow> coverage() {
+        return coverage;
+    }
+
     @Nullable String limits() {
         return limits;
     }

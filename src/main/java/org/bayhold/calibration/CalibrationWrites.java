@@ -25,6 +25,9 @@ import org.springframework.stereotype.Component;
 /** Issuing and withdrawing revisions. */
 @Component
 class CalibrationWrites {
+    static final String ISSUED = "CALIBRATION_ISSUED";
+    static final String WITHDRAWN = "CALIBRATION_WITHDRAWN";
+
     private final CalibrationRows rows;
     private final Withdrawals withdrawals;
     private final Catalog catalog;
@@ -56,7 +59,7 @@ class CalibrationWrites {
         this.carsRunning = carsRunning;
     }
 
-    private record Withdrawn(Personal reason) {}
+    record Withdrawn(Personal reason) {}
 
     /** A revision that was withdrawn, with the cars that run it: their owners are to be called. */
     record WithdrawalView(CalibrationView calibration, List<?> affectedVehicles) {}
@@ -91,7 +94,7 @@ class CalibrationWrites {
                     chain.keep(Text.strip(request.note())));
             CalibrationRow row =
                     new CalibrationRow(id, issued, json.write(issued.assumes()), chain.recordedAt(), chain.by());
-            chain.append("CALIBRATION_ISSUED", id, chain.recordedAt(), issued);
+            chain.append(ISSUED, id, chain.recordedAt(), issued);
             rows.saveAndFlush(row);
             return views.view(row, null);
         });
@@ -109,7 +112,7 @@ class CalibrationWrites {
                     }
                     Personal why = chain.keepText(reason.strip());
                     WithdrawalRow withdrawal = new WithdrawalRow(id, why.id(), chain.recordedAt(), chain.by());
-                    chain.append("CALIBRATION_WITHDRAWN", Ids.next(), chain.recordedAt(), new Withdrawn(why));
+                    chain.append(WITHDRAWN, Ids.next(), chain.recordedAt(), new Withdrawn(why));
                     withdrawals.saveAndFlush(withdrawal);
                     chain.followUp(FollowUp.Kind.WITHDRAWAL, id);
                     return views.view(row, withdrawal);

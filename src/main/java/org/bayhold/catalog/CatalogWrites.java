@@ -21,6 +21,10 @@ import org.springframework.stereotype.Component;
 /** Writing the catalogue. */
 @Component
 class CatalogWrites {
+    static final String ADDED = "PART_SPEC_ADDED";
+    static final String CORRECTED = "PART_SPEC_CORRECTED";
+    static final String MOVED = "CATEGORY_MOVED";
+
     private final PartSpecs specs;
     private final Corrections corrections;
     private final CategoryMoves moves;
@@ -55,9 +59,9 @@ class CatalogWrites {
             Map<String, Object> attributes,
             @Nullable String complianceNote) {}
 
-    private record Corrected(UUID partSpecId, Map<String, Object> attributes, Personal reason) {}
+    record Corrected(UUID partSpecId, Map<String, Object> attributes, Personal reason) {}
 
-    private record Moved(Category category, boolean noEffect, Personal reason) {}
+    record Moved(Category category, boolean noEffect, Personal reason) {}
 
     /** A recorded correction, as answered. */
     record CorrectionMade(UUID correctionId, PartSpec partSpec) {}
@@ -84,7 +88,7 @@ class CatalogWrites {
                     chain.recordedAt(),
                     chain.by());
             specs.save(row);
-            chain.append("PART_SPEC_ADDED", id, chain.recordedAt(), spec);
+            chain.append(ADDED, id, chain.recordedAt(), spec);
             return catalog.withCorrections(List.of(row)).get(0);
         });
     }
@@ -101,7 +105,7 @@ class CatalogWrites {
                     new CorrectionRow(id, partSpecId, json.write(attributes), why.id(), chain.recordedAt(), chain.by());
             corrections.save(row);
             chain.followUp(FollowUp.Kind.CORRECTION, id);
-            chain.append("PART_SPEC_CORRECTED", id, chain.recordedAt(), new Corrected(partSpecId, attributes, why));
+            chain.append(CORRECTED, id, chain.recordedAt(), new Corrected(partSpecId, attributes, why));
             return new CorrectionMade(
                     id,
                     new PartSpec(
@@ -126,7 +130,7 @@ class CatalogWrites {
             CategoryMove move = new CategoryMove(category, noEffect, chain.recordedAt(), chain.recordedAt());
             moves.save(new CategoryMoveRow(id, move, why.id(), chain.by()));
             chain.followUp(FollowUp.Kind.CATEGORY_MOVE, id);
-            chain.append("CATEGORY_MOVED", id, move.effectiveAt(), new Moved(category, noEffect, why));
+            chain.append(MOVED, id, move.effectiveAt(), new Moved(category, noEffect, why));
             EffectGroup group = new EffectGroups(List.of(move)).of(category, move.effectiveAt(), move.recordedAt());
             return new MoveMade(id, category, group);
         });

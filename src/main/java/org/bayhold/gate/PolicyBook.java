@@ -11,6 +11,8 @@ import org.springframework.stereotype.Component;
 /** The shop's policy as stored. */
 @Component
 class PolicyBook {
+    static final String SET = "POLICY_SET";
+
     private final PolicyRows rows;
     private final WriteTemplate writes;
 
@@ -40,7 +42,7 @@ class PolicyBook {
                             or(request.secondPersonRequired(), now.secondPersonRequired()));
                     UUID id = Ids.next();
                     rows.save(new PolicyRow(id, next, chain.recordedAt(), chain.by()));
-                    chain.append("POLICY_SET", id, chain.recordedAt(), next);
+                    chain.append(SET, id, chain.recordedAt(), next);
                     return next;
                 })
                 .value();

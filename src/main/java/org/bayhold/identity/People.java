@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.Chains;
 import org.bayhold.journal.Ids;
+import org.bayhold.journal.Standing;
 import org.bayhold.journal.WriteRequest;
 import org.bayhold.journal.WriteTemplate;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -19,11 +20,13 @@ import org.springframework.stereotype.Component;
 public class People {
     private final Users users;
     private final WriteTemplate writes;
+    private final Standing standing;
     private final PasswordEncoder passwords;
 
-    People(Users users, WriteTemplate writes, PasswordEncoder passwords) {
+    People(Users users, WriteTemplate writes, Standing standing, PasswordEncoder passwords) {
         this.users = users;
         this.writes = writes;
+        this.standing = standing;
         this.passwords = passwords;
     }
 
@@ -32,9 +35,12 @@ public class People {
 
     /**
      * Makes sure that there is a user of each name with its role and this password. Safe when two servers do it at once:
-     * the second one finds what the first has made.
+     * the second one finds what the first has made. A broken record is left as it is.
      */
     public void ensure(Map<String, Role> roles, String password) {
+        if (standing.broken().isPresent()) {
+            return;
+        }
         String hash = Objects.requireNonNull(passwords.encode(password));
         roles.forEach((username, role) -> {
             if (users.named(username).isEmpty()) {

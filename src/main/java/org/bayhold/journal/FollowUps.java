@@ -11,14 +11,20 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 public class FollowUps {
     private final FollowUpRows rows;
+    private final Standing standing;
     private final Clock clock;
 
-    FollowUps(FollowUpRows rows, Clock clock) {
+    FollowUps(FollowUpRows rows, Standing standing, Clock clock) {
         this.rows = rows;
+        this.standing = standing;
         this.clock = clock;
     }
 
+    /** None while the record is broken: it is left as it is. */
     public List<FollowUp> open() {
+        if (standing.broken().isPresent()) {
+            return List.of();
+        }
         return rows.open().stream().map(FollowUpRow::followUp).toList();
     }
 

@@ -66,16 +66,4 @@ class JournalRow extends AppendOnly<JournalRow.Key> {
     String hash() {
         return hash;
     }
-
-    /** The columns say what the bytes say. */
-    boolean agreesWith(Entry entry) {
-        return chainId.equals(entry.chain())
-                && seq == entry.seq()
-                && id.equals(entry.id())
-                && kind.equals(entry.kind())
-                && effectiveAt.equals(entry.effectiveAt())
-                && recordedAt.equals(entry.recordedAt())
-                && recordedBy.equals(entry.by())
-                && prevHash.equals(entry.prev());
-    }
 }

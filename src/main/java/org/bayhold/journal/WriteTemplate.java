@@ -37,6 +37,7 @@ public class WriteTemplate {
     private final PersonalData personalData;
     private final FollowUpRows followUps;
     private final Database database;
+    private final Standing standing;
     private final CanonicalJson json;
     private final JsonMapper answerMapper;
     private final Clock clock;
@@ -50,6 +51,7 @@ public class WriteTemplate {
             PersonalData personalData,
             FollowUpRows followUps,
             Database database,
+            Standing standing,
             CanonicalJson json,
             JsonMapper answerMapper,
             Clock clock) {
@@ -62,6 +64,7 @@ public class WriteTemplate {
         this.personalData = personalData;
         this.followUps = followUps;
         this.database = database;
+        this.standing = standing;
         this.json = json;
         this.answerMapper = answerMapper;
         this.clock = clock;
@@ -75,10 +78,7 @@ public class WriteTemplate {
      * @throws Refusal NOT_FOUND where there is no such chain, or whatever {@code work} refuses; then nothing has changed
      */
     public <T> Written<T> write(WriteRequest request, UUID chainId, Class<T> type, Function<OpenChain, T> work) {
-        return run(request, type, () -> {
-            lock(chainId);
-            return work(request, chainId, work);
-        });
+        return run(request, type, () -> work(request, lock(chainId), work));
     }
 
     /** Begins a chain of its own; otherwise as {@link #write}. */
@@ -86,27 +86,27 @@ public class WriteTemplate {
             WriteRequest request, UUID chainId, ChainKind kind, Class<T> type, Function<OpenChain, T> work) {
         return run(request, type, () -> {
             heads.save(new ChainHead(chainId, kind, Instant.EPOCH));
-            lock(chainId);
-            return work(request, chainId, work);
+            return work(request, lock(chainId), work);
         });
     }
 
-    /** Step 1. A test takes it out to prove that the race test notices. */
-    void lock(UUID chainId) {
+    /** Step 1, and the head as it stands under the lock. A test takes the lock out to prove that the race test notices. */
+    ChainHead lock(UUID chainId) {
         if (heads.advance(chainId) == 0) {
             throw Refusal.notFound("record.not-found");
         }
+        return heads.findById(chainId).orElseThrow();
     }
 
-    private <T> T work(WriteRequest request, UUID chainId, Function<OpenChain, T> work) {
-        ChainHead head = heads.findById(chainId).orElseThrow();
+    private <T> T work(WriteRequest request, ChainHead head, Function<OpenChain, T> work) {
         OpenChain chain = new OpenChain(head, request, database, entries, personalData, followUps, json);
         T answer = work.apply(chain);
-        heads.close(chainId, chain.lastSeq(), chain.lastHash(), chain.lastRecordedAt(), chain.openItemId());
+        heads.close(chain.chainId(), chain.lastSeq(), chain.lastHash(), chain.lastRecordedAt(), chain.openItemId());
         return answer;
     }
 
     private <T> Written<T> run(WriteRequest request, Class<T> type, java.util.function.Supplier<T> steps) {
+        standing.mustBeIntact();
         for (int attempt = 1; ; attempt++) {
             Optional<Written<T>> earlier = replay(request, type);
             if (earlier.isPresent()) {

@@ -74,7 +74,21 @@ public class Problems {
     /** @param retryAfterSeconds told where it helps to come again */
     public void write(Code code, HttpServletRequest request, HttpServletResponse response, long retryAfterSeconds)
             throws IOException {
-        ProblemDetail problem = of(code, List.of(), request);
+        write(of(code, List.of(), request), code, request, response, retryAfterSeconds);
+    }
+
+    /** Writes a refusal that says more than its code, where no controller was reached. */
+    public void write(Refusal refusal, HttpServletRequest request, HttpServletResponse response) throws IOException {
+        write(of(refusal, request), refusal.code(), request, response, RETRY_AFTER_SECONDS);
+    }
+
+    private void write(
+            ProblemDetail problem,
+            Code code,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            long retryAfterSeconds)
+            throws IOException {
         response.setStatus(code.status());
         retryAfter(code, response, retryAfterSeconds);
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);

@@ -41,6 +41,7 @@ class VehicleRow extends AppendOnly<UUID> {
     private @Nullable UUID ownerPhoneId;
     private @Nullable UUID ownerEmailId;
     private long version;
+    private Instant amendedAt;
     private Instant registeredAt;
 
     @SuppressWarnings("NullAway.Init") // Hibernate fills it
@@ -66,12 +67,17 @@ class VehicleRow extends AppendOnly<UUID> {
         this.ownerPhoneId = id(registered.owner().phone());
         this.ownerEmailId = id(registered.owner().email());
         this.version = version;
+        this.amendedAt = registeredAt;
         this.registeredAt = registeredAt;
     }
 
-    /** Takes over what an amendment says; what it leaves out stays. */
-    void amend(VehicleAmended amended, long version) {
+    /** Takes over what an amendment says; what it leaves out stays. One from before a later amendment changes nothing here. */
+    void amend(VehicleAmended amended, long version, Instant effectiveAt) {
         this.version = version;
+        if (effectiveAt.isBefore(amendedAt) && !amendedAt.equals(registeredAt)) {
+            return;
+        }
+        this.amendedAt = effectiveAt;
         if (amended.plate() != null || amended.plateRemoved()) {
             this.plateId = id(amended.plate());
         }

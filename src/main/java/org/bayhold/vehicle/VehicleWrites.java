@@ -21,6 +21,9 @@ import org.springframework.stereotype.Component;
 /** Registering cars and amending what is known of them. */
 @Component
 class VehicleWrites {
+    static final String REGISTERED = "VEHICLE_REGISTERED";
+    static final String AMENDED = "VEHICLE_AMENDED";
+
     private final VehicleRows rows;
     private final Vehicles vehicles;
     private final WriteTemplate writes;
@@ -62,7 +65,7 @@ class VehicleWrites {
                     owner(chain, request.customer()));
             Instant at = chain.recordedAt();
             VehicleRow row = new VehicleRow(id, registered, chain.nextSeq(), at);
-            chain.append("VEHICLE_REGISTERED", id, at, registered);
+            chain.append(REGISTERED, id, at, registered);
             rows.saveAndFlush(row);
             after.forEach(next -> next.registered(chain, row.registration()));
             return vehicles.view(row, call.caller(), warnings);
@@ -84,8 +87,8 @@ class VehicleWrites {
                     patch.displacementCc(),
                     patch.cylinders());
             Instant effectiveAt = chain.effectiveAt(patch.effectiveAt());
-            row.amend(amended, chain.nextSeq());
-            chain.append("VEHICLE_AMENDED", Ids.next(), effectiveAt, amended);
+            row.amend(amended, chain.nextSeq(), effectiveAt);
+            chain.append(AMENDED, Ids.next(), effectiveAt, amended);
             return vehicles.view(row, call.caller(), List.of());
         });
     }

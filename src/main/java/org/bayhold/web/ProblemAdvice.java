@@ -107,8 +107,13 @@ class ProblemAdvice {
         return answer(Code.UNAVAILABLE, problems.of(Code.UNAVAILABLE, List.of(), request));
     }
 
+    /** @throws Exception the failure itself where half an answer is out: the connection breaks, and the caller notices */
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> other(Exception failure, HttpServletRequest request) {
+    ResponseEntity<ProblemDetail> other(Exception failure, HttpServletRequest request, HttpServletResponse response)
+            throws Exception {
+        if (response.isCommitted()) {
+            throw failure;
+        }
         Code code = failure instanceof ErrorResponse known ? code(known.getStatusCode()) : Code.INTERNAL;
         if (code == Code.INTERNAL) {
             LOG.error("a request failed", failure);

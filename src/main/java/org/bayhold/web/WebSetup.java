@@ -1,14 +1,19 @@
 package org.bayhold.web;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
+import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import tools.jackson.databind.JacksonModule;
+import tools.jackson.databind.cfg.CoercionAction;
+import tools.jackson.databind.cfg.CoercionInputShape;
 import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.type.LogicalType;
 
 /** What every request passes through. */
 @Configuration(proxyBeanMethods = false)
@@ -29,9 +34,20 @@ class WebSetup implements WebMvcConfigurer {
         return Clock.systemUTC();
     }
 
-    /** How strictly JSON is read stands in application.yml; what text may hold stands in {@link StorableText}. */
+    /** How strictly JSON is read stands in application.yml; what text and times may be in {@link
+     * StorableText} and {@link WrittenTime}. */
     @Bean
     static JacksonModule storableText() {
-        return new SimpleModule("storable-text").addDeserializer(String.class, new StorableText());
+        return new SimpleModule("storable-text")
+                .addDeserializer(String.class, new StorableText())
+                .addDeserializer(Instant.class, new WrittenTime());
+    }
+
+    /** An empty text is no id: it is not taken for one that was left out. */
+    @Bean
+    static JsonMapperBuilderCustomizer noEmptyIds() {
+        return builder -> builder.withCoercionConfig(
+                LogicalType.OtherScalar,
+                config -> config.setCoercion(CoercionInputShape.EmptyString, CoercionAction.Fail));
     }
 }

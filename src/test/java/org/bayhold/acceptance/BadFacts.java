@@ -45,6 +45,20 @@ public abstract class BadFacts implements OnADatabase {
                 partChange("action", "an unknown action", change("AIR_FILTER", "POLISH")),
                 partChange("action", "no action", remove("AIR_FILTER").without("action")),
                 partChange("source", "an unknown source", remove("AIR_FILTER").with("source", "RUMOUR")),
+                partChange(
+                        "action",
+                        "an action by its number",
+                        remove("AIR_FILTER").with("action", 1)),
+                partChange(
+                        "effectiveAt",
+                        "seconds since 1970",
+                        remove("AIR_FILTER").with("effectiveAt", 1_700_000_000)),
+                partChange("effectiveAt", "no time", remove("AIR_FILTER").with("effectiveAt", "")),
+                partChange(
+                        "effectiveAt",
+                        "before the first year",
+                        remove("AIR_FILTER").with("effectiveAt", "-0044-03-15T12:00:00Z")),
+                partChange("partSpecId", "an empty id", remove("AIR_FILTER").with("partSpecId", "")),
                 partChange("source", "no source", remove("AIR_FILTER").without("source")),
                 bad(
                         "partSpecId",

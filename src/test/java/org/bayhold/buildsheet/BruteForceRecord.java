@@ -84,10 +84,16 @@ final class BruteForceRecord {
         return count;
     }
 
+    /** The facts of one write share their time, and stand in the order of the chain. */
     private static boolean standsBefore(Stamp a, Stamp b) {
-        return a.effectiveAt().equals(b.effectiveAt())
-                ? a.recordedAt().isBefore(b.recordedAt())
-                : a.effectiveAt().isBefore(b.effectiveAt());
+        if (!a.effectiveAt().equals(b.effectiveAt())) {
+            return a.effectiveAt().isBefore(b.effectiveAt());
+        }
+        if (!a.recordedAt().equals(b.recordedAt())) {
+            return a.recordedAt().isBefore(b.recordedAt());
+        }
+        // two at one place are in a chain that forked: then any order will do, but one it must be
+        return a.seq() == b.seq() ? a.id().compareTo(b.id()) < 0 : a.seq() < b.seq();
     }
 
     private void hear(Fact fact) {

@@ -6,10 +6,13 @@ import java.net.InetAddress;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.BayholdApplication;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
@@ -20,17 +23,32 @@ import org.springframework.util.FileSystemUtils;
  * The whole application with the demo users and an empty shop, started once for each kind of database and shared by all
  * tests of that kind. Tests make cars of their own, and put back what they change for the whole shop.
  */
-public final class RunningBayhold {
+public final class RunningBayhold implements AutoCloseable {
     private static final String PASSWORD = "of-the-bench-" + UUID.randomUUID();
 
     private final ConfigurableApplicationContext context;
+    private final AnyPostgres.Database database;
     private final Shop shop;
 
-    private RunningBayhold(String... database) {
-        this.context = start(database);
+    private RunningBayhold(AnyPostgres.Database database) {
+        this.database = database;
+        this.context = start(
+                "--spring.datasource.url=" + database.url(),
+                "--spring.datasource.username=" + database.user(),
+                "--spring.datasource.password=" + database.password());
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
         this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
+    }
+
+    /** A server of a test's own, which the test closes. */
+    public static RunningBayhold startedOn(AnyPostgres.Database database) {
+        return new RunningBayhold(database);
+    }
+
+    /** A database of H2 in a file {@code bayhold.mv.db} of this folder. */
+    public static AnyPostgres.Database h2In(Path folder) {
+        return new AnyPostgres.Database("jdbc:h2:file:" + folder.resolve("bayhold") + ";WRITE_DELAY=0", "sa", "");
     }
 
     public static RunningBayhold onH2() {
@@ -50,6 +68,25 @@ public final class RunningBayhold {
         return context.getBean(name, type);
     }
 
+    /** Past the application, as somebody with the database's password would come. */
+    public Connection connect() throws SQLException {
+        return database.connect();
+    }
+
+    /** Something of the running application itself. */
+    public <T> T bean(Class<T> type) {
+        return context.getBean(type);
+    }
+
+    public <T> ObjectProvider<T> beans(Class<T> type) {
+        return context.getBeanProvider(type);
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+
     private static ConfigurableApplicationContext start(String... database) {
         List<String> arguments = new ArrayList<>(List.of(
                 "--server.port=0",
@@ -63,10 +100,7 @@ public final class RunningBayhold {
     }
 
     private static final class OnH2 {
-        static final RunningBayhold RUNNING = new RunningBayhold(
-                "--spring.datasource.url=jdbc:h2:file:" + folder().resolve("bayhold") + ";WRITE_DELAY=0",
-                "--spring.datasource.username=sa",
-                "--spring.datasource.password=");
+        static final RunningBayhold RUNNING = startedOn(h2In(folder()));
 
         private static Path folder() {
             try {
@@ -80,13 +114,6 @@ public final class RunningBayhold {
     }
 
     private static final class OnPostgres {
-        static final RunningBayhold RUNNING = on(AnyPostgres.freshDatabase(RunningBayhold.class));
-
-        private static RunningBayhold on(AnyPostgres.Database database) {
-            return new RunningBayhold(
-                    "--spring.datasource.url=" + database.url(),
-                    "--spring.datasource.username=" + database.user(),
-                    "--spring.datasource.password=" + database.password());
-        }
+        static final RunningBayhold RUNNING = startedOn(AnyPostgres.freshDatabase(RunningBayhold.class));
     }
 }

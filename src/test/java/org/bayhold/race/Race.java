@@ -1,0 +1,71 @@
+package org.bayhold.race;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.bayhold.support.FreshBayhold;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Installs, flashes, sign-offs, handovers, strikings-out and withdrawals by sixteen people on the same few cars: no car
+ * leaves that the record as it stood before would have held, and no record breaks.
+ */
+abstract class Race {
+    private static final int RUSHES = Integer.getInteger("bayhold.race.rushes", 9);
+    private static final int WRITES_OF_A_RUSH = 200;
+    private static final int WITHDRAWALS = 8;
+
+    abstract FreshBayhold.Store store();
+
+    @Test
+    void nothingLeavesThatTheRecordHolds() {
+        long seed = Crowd.seed(this);
+        Tally tally = new Tally();
+        List<String> cars = new ArrayList<>();
+        try (FreshBayhold bayhold = FreshBayhold.withoutCars(store());
+                Crowd crowd = new Crowd(seed);
+                Collisions collisions = Collisions.counted()) {
+            Instant start = Instant.now();
+            Duration cpu = cpu();
+            for (int i = 0; i < RUSHES; i++) {
+                cars.addAll(new Rush(bayhold.shop(), crowd, tally, true).run(WRITES_OF_A_RUSH));
+            }
+            for (int i = 0; i < WITHDRAWALS; i++) {
+                cars.addAll(new Withdrawals(bayhold.shop(), crowd, tally).run());
+            }
+            Duration raced = Duration.between(start, Instant.now());
+            Duration worked = cpu().minus(cpu);
+
+            Judge judge = new Judge(bayhold.bean(DataSource.class))
+                    .judge(cars.stream().map(UUID::fromString).toList());
+
+            System.out.println(
+                    "%s: %s in %d ms (%d ms of processor); %d entries, %d CLEAR handovers judged in %d ms; begun again: %s"
+                            .formatted(
+                                    getClass().getSimpleName(),
+                                    tally,
+                                    raced.toMillis(),
+                                    worked.toMillis(),
+                                    judge.entries(),
+                                    judge.clearHandovers(),
+                                    Duration.between(start.plus(raced), Instant.now())
+                                            .toMillis(),
+                                    collisions.byState()));
+            assertThat(judge.violations()).isEmpty();
+            assertThat(tally.serverErrors()).isEmpty();
+            assertThat(collisions.byState()).doesNotContainKey(Collisions.UNIQUE);
+            assertThat(judge.clearHandovers())
+                    .as("a race in which nobody leaves proves nothing")
+                    .isGreaterThan(20);
+        }
+    }
+
+    private static Duration cpu() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+}

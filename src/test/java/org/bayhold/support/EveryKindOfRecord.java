@@ -1,0 +1,99 @@
+package org.bayhold.support;
+
+import static org.bayhold.support.Facts.aCar;
+import static org.bayhold.support.Facts.aCarOfUnknownHistory;
+import static org.bayhold.support.Facts.adjust;
+import static org.bayhold.support.Facts.dealersUpdate;
+import static org.bayhold.support.Facts.exception;
+import static org.bayhold.support.Facts.failedFlash;
+import static org.bayhold.support.Facts.fitUnidentified;
+import static org.bayhold.support.Facts.foundFactory;
+import static org.bayhold.support.Facts.foundPart;
+import static org.bayhold.support.Facts.hoursAgo;
+import static org.bayhold.support.Facts.remove;
+
+import java.time.Instant;
+
+/** A shop in which everything has happened that can be recorded, so that no table of the record is empty. */
+public final class EveryKindOfRecord {
+    private EveryKindOfRecord() {}
+
+    public static void in(Shop shop) {
+        FinishedCar finished = shop.finishesACar();
+        Car car = finished.car();
+        car.handsOver();
+        shop.as(Role.WRITER)
+                .post(car.path("arrivals"), Body.of("odometerKm", 48_900).with("note", "a rattle on the left"))
+                .is(201);
+        amend(shop, car, Body.of("plate", "B-KX 7").with("engine", "NW20T evo"));
+        amend(shop, car, Body.of("customer", Body.of("name", "Odo Marchetti").with("phone", "+1 555 0177")));
+        car.asksToLeave().isHeld();
+        car.isInspected(foundPart(finished.intake()), foundFactory("INJECTORS"));
+
+        Answer wrong = car.changes(remove("TURBOCHARGER"));
+        car.strikesOut(wrong);
+        Answer reported = car.changes(adjust("WASTEGATE").reported());
+        plan(shop, car);
+        car.asksToLeaveByException(exception().with("limitations", "no more than 3000 rpm"))
+                .is(201);
+        car.strikesOut(reported);
+
+        Car strange = shop.registers(aCarOfUnknownHistory());
+        strange.changes(fitUnidentified("INJECTORS"));
+        strange.flashes(dealersUpdate());
+        strange.isInspectedThroughout();
+        strange.readsBack(Facts.aStrangeReading());
+
+        Part filter = shop.catalogues(Facts.aPart("AIR_FILTER")
+                .with("attributes", Body.of("boreMm", 80.25).with("flow", java.util.List.of(1, 2.5, 1e21)))
+                .with("complianceNote", "EO 11-7"));
+        Car late = shop.registers(aCar());
+        late.fits(filter);
+        Calibration both = shop.issues(RevisionDraft.forThe(late)
+                .coversOrFactory(filter, shop.aPartFor("AIR_FILTER"))
+                .coversLine(Body.of("category", "DOWNPIPE")
+                        .with("position", "Left ")
+                        .with("factoryAllowed", true)
+                        .with("noneAllowed", true))
+                .with("boostTargetKpa", 142.125)
+                .with("limits", "98 octane")
+                .with("assumes", Body.of("fuel", "98").with("stoich", 14.7))
+                .with("note", "for the blue hatchback"));
+        late.flashes(failedFlash(both));
+        late.isFinishedWith(both);
+        late.changes(adjust("CAM_TIMING").at(hoursAgo(70)));
+        late.changes(remove("AIR_INTAKE").at(Instant.parse("0987-06-05T04:03:02.123456Z")));
+        shop.corrects(filter);
+        shop.withdraws(both);
+
+        Object hours = shop.policy().path("readBackMaxAgeHours").asInt();
+        shop.as(Role.MANAGER)
+                .put("/policy", Body.of("readBackMaxAgeHours", hours))
+                .is(200);
+        for (boolean noEffect : new boolean[] {true, false}) {
+            shop.as(Role.MANAGER)
+                    .post(
+                            "/categories/COSMETIC/moves",
+                            Body.of("noEffect", noEffect).with("reason", "stickers"))
+                    .is(201);
+        }
+        shop.as(Role.MANAGER)
+                .post("/categories/COSMETIC/moves", Body.of("noEffect", true).with("reason", "stickers after all"))
+                .is(201);
+    }
+
+    private static void amend(Shop shop, Car car, Body patch) {
+        Api writer = shop.as(Role.WRITER);
+        String etag = writer.get("/vehicles/" + car.id()).is(200).etag();
+        writer.withIfMatch(etag).patch("/vehicles/" + car.id(), patch).is(200);
+    }
+
+    private static void plan(Shop shop, Car car) {
+        Api tech = shop.as(Role.TECH);
+        String item = "/retune-items/" + car.openItem().id();
+        Body plan = Body.of("assignee", "Tariq Boone")
+                .with("promisedAt", Instant.now().plusSeconds(90_000))
+                .with("note", "ask for the spring rate");
+        tech.withIfMatch(tech.get(item).is(200).etag()).patch(item, plan).is(200);
+    }
+}
