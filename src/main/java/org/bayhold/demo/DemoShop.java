@@ -12,6 +12,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 import org.springframework.web.client.HttpClientErrorException;
+import org.springframework.web.client.HttpServerErrorException;
 
 /**
  * Fills an empty shop once, by calling the server's own API. Two servers that start on one database at once send the same
@@ -47,6 +48,8 @@ class DemoShop implements ApplicationRunner {
                 new DemoFilling(calls, data).fill();
                 LOG.info("The demo shop is filled: {} cars", data.cars().size());
             }
+        } catch (HttpServerErrorException.ServiceUnavailable e) {
+            LOG.warn("The server refuses its own calls, and the demo shop stays as it is");
         } catch (HttpClientErrorException.Unauthorized e) {
             // passwords that nobody set are random: the server that started last has the one that is good
             LOG.info("Another server has started on this database and fills the demo shop");
