@@ -18,6 +18,12 @@ create table vehicle (
     owner_name_id   uuid references personal_data (id),
     owner_phone_id  uuid references personal_data (id),
     owner_email_id  uuid references personal_data (id),
+    -- from when each of these holds, where it was ever amended: an amendment that comes late does not overwrite a newer one
+    plate_since        timestamp(6) with time zone,
+    owner_since        timestamp(6) with time zone,
+    engine_since       timestamp(6) with time zone,
+    displacement_since timestamp(6) with time zone,
+    cylinders_since    timestamp(6) with time zone,
     -- place in the car's chain of the last change of these columns
     version         bigint                      not null,
     registered_at   timestamp(6) with time zone not null,

@@ -160,7 +160,7 @@ final class Checks {
         }
         Optional<Revision> revision = question.car().revision();
         if (revision.isEmpty()) {
-            return CheckResult.fail(PARTS_COVERED, Reason.NO_REVISION);
+            return CheckResult.fail(PARTS_COVERED, Reason.WRITTEN_FOR_NO_PART);
         }
         if (question.isForOtherHardware(revision.get())) {
             return CheckResult.fail(

@@ -18,6 +18,7 @@ public enum Reason {
     TRANSFER_ONLY,
     FILE_NOT_OURS,
     NO_REVISION,
+    WRITTEN_FOR_NO_PART,
     COVERED,
     NOT_COVERED,
     OTHER_ECU_HARDWARE,

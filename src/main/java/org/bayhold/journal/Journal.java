@@ -9,12 +9,10 @@ import org.springframework.stereotype.Component;
 @Component
 public class Journal {
     private final JournalEntries entries;
-    private final ChainHeads heads;
     private final CanonicalJson json;
 
-    Journal(JournalEntries entries, ChainHeads heads, CanonicalJson json) {
+    Journal(JournalEntries entries, CanonicalJson json) {
         this.entries = entries;
-        this.heads = heads;
         this.json = json;
     }
 
@@ -33,10 +31,5 @@ public class Journal {
     /** The chain that holds the record {@code id}. */
     public Optional<UUID> chainOf(UUID id) {
         return entries.chainOf(id);
-    }
-
-    /** The retune item that is open on a car. */
-    public Optional<UUID> openItemOf(UUID chainId) {
-        return heads.findById(chainId).map(ChainHead::openItemId);
     }
 }

@@ -1,5 +1,6 @@
 package org.bayhold.vehicle;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -27,6 +28,11 @@ class JournalledVehicles implements JournalledRows {
             "owner_name_id",
             "owner_phone_id",
             "owner_email_id",
+            "plate_since",
+            "owner_since",
+            "engine_since",
+            "displacement_since",
+            "cylinders_since",
             "version");
 
     private final CanonicalJson json;
@@ -71,19 +77,32 @@ class JournalledVehicles implements JournalledRows {
 
     private JournalledRow amended(JournalledRow before, Entry entry) {
         VehicleAmended amended = json.read(entry.record(), VehicleAmended.class);
+        Instant at = entry.effectiveAt();
         JournalledRow row = before.with("version", entry.seq());
-        if (amended.plate() != null || amended.plateRemoved()) {
-            row = row.with("plate_id", id(amended.plate()));
+        if (amended.namesPlate() && !isLate(at, row, "plate_since")) {
+            row = row.with("plate_id", id(amended.plate())).with("plate_since", at);
         }
         Owner owner = amended.owner();
-        if (owner != null) {
+        if (owner != null && !isLate(at, row, "owner_since")) {
             row = row.with("owner_name_id", owner.name().id())
                     .with("owner_phone_id", id(owner.phone()))
-                    .with("owner_email_id", id(owner.email()));
+                    .with("owner_email_id", id(owner.email()))
+                    .with("owner_since", at);
         }
-        row = amended.engine() == null ? row : row.with("engine", amended.engine());
-        row = amended.displacementCc() == null ? row : row.with("displacement_cc", amended.displacementCc());
-        return amended.cylinders() == null ? row : row.with("cylinders", amended.cylinders());
+        row = with(row, at, "engine", amended.engine(), "engine_since");
+        row = with(row, at, "displacement_cc", amended.displacementCc(), "displacement_since");
+        return with(row, at, "cylinders", amended.cylinders(), "cylinders_since");
+    }
+
+    private static JournalledRow with(
+            JournalledRow row, Instant at, String column, @Nullable Object value, String since) {
+        return value == null || isLate(at, row, since)
+                ? row
+                : row.with(column, value).with(since, at);
+    }
+
+    private static boolean isLate(Instant at, JournalledRow row, String since) {
+        return VehicleRow.isLate(at, (Instant) row.columns().get(since));
     }
 
     private static @Nullable UUID id(@Nullable Personal personal) {

@@ -10,4 +10,9 @@ record VehicleAmended(
         @Nullable Owner owner,
         @Nullable String engine,
         @Nullable Integer displacementCc,
-        @Nullable Integer cylinders) {}
+        @Nullable Integer cylinders) {
+    /** It says which plate the car has, or that it has none. */
+    boolean namesPlate() {
+        return plate != null || plateRemoved;
+    }
+}

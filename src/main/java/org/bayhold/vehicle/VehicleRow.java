@@ -40,6 +40,11 @@ class VehicleRow extends AppendOnly<UUID> {
     private @Nullable UUID ownerNameId;
     private @Nullable UUID ownerPhoneId;
     private @Nullable UUID ownerEmailId;
+    private @Nullable Instant plateSince;
+    private @Nullable Instant ownerSince;
+    private @Nullable Instant engineSince;
+    private @Nullable Instant displacementSince;
+    private @Nullable Instant cylindersSince;
     private long version;
     private Instant registeredAt;
 
@@ -69,20 +74,37 @@ class VehicleRow extends AppendOnly<UUID> {
         this.registeredAt = registeredAt;
     }
 
-    /** Takes over what an amendment says; what it leaves out stays. */
-    void amend(VehicleAmended amended, long version) {
+    /** Takes over what an amendment says, each part unless a newer one is here already; what it leaves out stays. */
+    void amend(VehicleAmended amended, long version, Instant at) {
         this.version = version;
-        if (amended.plate() != null || amended.plateRemoved()) {
+        if (amended.namesPlate() && !isLate(at, plateSince)) {
             this.plateId = id(amended.plate());
+            this.plateSince = at;
         }
-        if (amended.owner() != null) {
-            this.ownerNameId = id(amended.owner().name());
-            this.ownerPhoneId = id(amended.owner().phone());
-            this.ownerEmailId = id(amended.owner().email());
+        Owner owner = amended.owner();
+        if (owner != null && !isLate(at, ownerSince)) {
+            this.ownerNameId = id(owner.name());
+            this.ownerPhoneId = id(owner.phone());
+            this.ownerEmailId = id(owner.email());
+            this.ownerSince = at;
         }
-        this.engine = amended.engine() == null ? engine : amended.engine();
-        this.displacementCc = amended.displacementCc() == null ? displacementCc : amended.displacementCc();
-        this.cylinders = amended.cylinders() == null ? cylinders : amended.cylinders();
+        if (amended.engine() != null && !isLate(at, engineSince)) {
+            this.engine = amended.engine();
+            this.engineSince = at;
+        }
+        if (amended.displacementCc() != null && !isLate(at, displacementSince)) {
+            this.displacementCc = amended.displacementCc();
+            this.displacementSince = at;
+        }
+        if (amended.cylinders() != null && !isLate(at, cylindersSince)) {
+            this.cylinders = amended.cylinders();
+            this.cylindersSince = at;
+        }
+    }
+
+    /** What was registered holds from the beginning of time; amendments of equal time stand as they were recorded. */
+    static boolean isLate(Instant at, @Nullable Instant since) {
+        return since != null && at.isBefore(since);
     }
 
     private static @Nullable UUID id(@Nullable Personal personal) {

@@ -87,7 +87,7 @@ class VehicleWrites {
                     patch.displacementCc(),
                     patch.cylinders());
             Instant effectiveAt = chain.effectiveAt(patch.effectiveAt());
-            row.amend(amended, chain.nextSeq());
+            row.amend(amended, chain.nextSeq(), effectiveAt);
             chain.append(AMENDED, Ids.next(), effectiveAt, amended);
             return vehicles.view(row, call.caller(), List.of());
         });

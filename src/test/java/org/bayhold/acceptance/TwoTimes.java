@@ -8,6 +8,7 @@ import static org.bayhold.support.Facts.hoursAgo;
 
 import java.time.Instant;
 import org.bayhold.support.Answer;
+import org.bayhold.support.Body;
 import org.bayhold.support.Calibration;
 import org.bayhold.support.Car;
 import org.bayhold.support.FinishedCar;
@@ -17,6 +18,7 @@ import org.bayhold.support.Part;
 import org.bayhold.support.RevisionDraft;
 import org.bayhold.support.Role;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
 
 /** {@code docs/rules.md}, rules 8 and 14: build sheet and gate as they were, and as they were known. */
 public abstract class TwoTimes implements OnADatabase {
@@ -43,6 +45,30 @@ public abstract class TwoTimes implements OnADatabase {
         car.gate(hoursAgo(3), before).isClear();
         car.gate(hoursAgo(3), recorded).holdsFor("FLASH_AFTER_LAST_CHANGE", "RETUNE_CLEARED");
         car.gate(hoursAgo(5), recorded).isClear();
+    }
+
+    @Test
+    void anAmendmentThatComesLateOverwritesOnlyWhatIsOlder() {
+        Car car = shop().registers(aCar());
+        amend(car, Body.of("customer", Body.of("name", "Maren Vogt")).at(hoursAgo(1)));
+
+        amend(
+                car,
+                Body.of("customer", Body.of("name", "Piet Haan"))
+                        .with("engine", "NW25T")
+                        .at(hoursAgo(3)));
+        amend(car, Body.of("engine", "NW20").at(hoursAgo(4)));
+
+        JsonNode now = shop().as(Role.WRITER).get(car.path("")).is(200).json();
+        assertThat(Answer.textOf(now.path("customer").path("name"))).isEqualTo("Maren Vogt");
+        assertThat(Answer.textOf(now.path("engine"))).isEqualTo("NW25T");
+        JsonNode verdict =
+                shop().as(Role.AUDITOR).get("/journal/verification").is(200).json();
+        assertThat(verdict.path("intact").asBoolean()).as(verdict.toString()).isTrue();
+    }
+
+    private void amend(Car car, Body patch) {
+        shop().as(Role.WRITER).withIfMatch("*").patch(car.path(""), patch).is(200);
     }
 
     @Test

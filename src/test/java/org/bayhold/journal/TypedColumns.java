@@ -43,6 +43,11 @@ final class TypedColumns {
             "owner_name_id",
             "owner_phone_id",
             "owner_email_id",
+            "plate_since",
+            "owner_since",
+            "engine_since",
+            "displacement_since",
+            "cylinders_since",
             "version");
 
     private final Scratch scratch;
@@ -188,6 +193,9 @@ final class TypedColumns {
                 .get("type"));
         if (type.startsWith("char")) {
             return "A";
+        }
+        if (type.startsWith("timestamp")) {
+            return Instant.parse("2001-01-01T00:00:00Z");
         }
         return type.equals("uuid") ? Ids.next() : type.equals("double precision") ? (Object) 1.5 : 1L;
     }
