@@ -43,9 +43,11 @@ public class CarWrites {
         return writes.write(request, vehicleId, type, chain -> {
             OpenCar car = open(chain, cites);
             T answer = work.apply(car);
-            // a car's ECU hardware follows from its facts; the column is there to be listed and searched
-            String ecuHardware = car.now().ecuHardware();
-            vehicles.now(vehicleId, ecuHardware, Odometer.last(car.record().facts()));
+            // what follows from a car's facts stands in columns too, to be listed and searched
+            CarState now = car.now();
+            CarState.Stay stay = now.stay();
+            Integer odometerKm = Odometer.last(car.record().facts());
+            vehicles.now(vehicleId, now.ecuHardware(), odometerKm, stay.inShop(), stay.since());
             return answer;
         });
     }

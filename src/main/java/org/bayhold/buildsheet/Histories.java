@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** A car's whole record, in the order in which it was recorded, with what was struck out marked. */
 @Component
-class Histories {
+public class Histories {
     private static final Set<String> HEAD = Set.of("id", "kind", "vehicleId", "effectiveAt", "recordedAt", "by");
 
     private final Journal journal;
@@ -34,7 +34,7 @@ class Histories {
         this.people = people;
     }
 
-    List<HistoryView> of(UUID vehicleId, Instant knownAt, Caller caller) {
+    public List<HistoryView> of(UUID vehicleId, Instant knownAt, Caller caller) {
         List<Entry> entries = journal.entriesOf(vehicleId).stream()
                 .filter(entry -> !entry.recordedAt().isAfter(knownAt))
                 .toList();

@@ -12,7 +12,7 @@ import tools.jackson.databind.JsonNode;
  * @param voiding who struck it out, when and why; null where it stands
  * @param record the record's own fields
  */
-record HistoryView(
+public record HistoryView(
         UUID id,
         String kind,
         long seq,
@@ -24,7 +24,7 @@ record HistoryView(
         JsonNode record) {
 
     /** How a record was struck out. */
-    record Voiding(
+    public record Voiding(
             UUID id,
             Instant at,
             String by,

@@ -1,12 +1,16 @@
 package org.bayhold.buildsheet;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.bayhold.identity.Call;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.Written;
+import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.Vehicles;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -35,6 +39,33 @@ class RecordFacts {
             Appended appended = append(car, recorder, request, Ids.next());
             Consequences.Effect effect = consequences.of(car, appended.fact());
             return json.read(answer(car, recorder, request, appended, effect), recorder.view());
+        });
+    }
+
+    /** The answers to several facts that were recorded in one write. */
+    record Several(List<ObjectNode> answers) {}
+
+    /**
+     * Several facts of one kind in one write, in the order given: all of them, or none where one is refused. The fields of a
+     * refusal then begin with {@code facts[i].}
+     */
+    <R extends FactRequest, V> Written<Several> recordAll(
+            Call call, UUID vehicleId, Recorder<R, V> recorder, List<R> requests) {
+        Set<UUID> cites = new HashSet<>();
+        requests.forEach(request -> cites.addAll(recorder.cites(request)));
+        return writes.write(call.request(), vehicleId, cites, Several.class, car -> {
+            List<ObjectNode> answers = new ArrayList<>();
+            for (R request : requests) {
+                Appended appended;
+                try {
+                    appended = append(car, recorder, request, Ids.next());
+                } catch (Refusal refusal) {
+                    throw refusal.within("facts[" + answers.size() + "].");
+                }
+                Consequences.Effect effect = consequences.of(car, appended.fact());
+                answers.add(answer(car, recorder, request, appended, effect));
+            }
+            return new Several(answers);
         });
     }
 

@@ -78,6 +78,11 @@ class Voidings {
         }
     }
 
+    static boolean isVoidable(String kind) {
+        Class<? extends Fact> fact = FactKinds.named(kind);
+        return fact != null && VOIDABLE.contains(fact);
+    }
+
     Written<VoidingView> strikeOut(Call call, UUID recordId, String reason, @Nullable JsonNode replacementBody) {
         call.caller().mustSign(Act.STRIKE_OUT);
         UUID chainId = journal.chainOf(recordId).orElseThrow(() -> Refusal.notFound("record.not-found"));
@@ -135,7 +140,7 @@ class Voidings {
         try {
             request = json.treeToValue(body, recorder.request());
         } catch (JacksonException e) {
-            throw within("replacement.", JsonReasons.of(e));
+            throw JsonReasons.of(e).within("replacement.");
         }
         List<Refusal.Reason> reasons =
                 validator.validate(request).stream().map(Voidings::reason).toList();
@@ -148,13 +153,5 @@ class Voidings {
     private static Refusal.Reason reason(ConstraintViolation<?> violation) {
         String field = "replacement." + violation.getPropertyPath();
         return new Refusal.Reason(field, "field.invalid", List.of(field, violation.getMessage()));
-    }
-
-    private static Refusal within(String prefix, Refusal refusal) {
-        return new Refusal(
-                refusal.code(),
-                refusal.reasons().stream()
-                        .map(reason -> new Refusal.Reason(prefix + reason.field(), reason.key(), reason.arguments()))
-                        .toList());
     }
 }

@@ -8,10 +8,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import java.net.URI;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
@@ -34,14 +31,11 @@ import org.springframework.web.bind.annotation.RestController;
 class CalibrationController {
     private final CalibrationWrites writes;
     private final CalibrationRows rows;
-    private final Withdrawals withdrawals;
     private final CalibrationViews views;
 
-    CalibrationController(
-            CalibrationWrites writes, CalibrationRows rows, Withdrawals withdrawals, CalibrationViews views) {
+    CalibrationController(CalibrationWrites writes, CalibrationRows rows, CalibrationViews views) {
         this.writes = writes;
         this.rows = rows;
-        this.withdrawals = withdrawals;
         this.views = views;
     }
 
@@ -73,7 +67,7 @@ class CalibrationController {
     @Needs(Act.READ)
     @GetMapping("/{id}")
     CalibrationView get(@PathVariable UUID id) {
-        return views(List.of(id)).stream().findFirst().orElseThrow(() -> Refusal.notFound("calibration.not-found"));
+        return views.of(List.of(id)).stream().findFirst().orElseThrow(() -> Refusal.notFound("calibration.not-found"));
     }
 
     @Needs(Act.READ)
@@ -85,20 +79,6 @@ class CalibrationController {
             @RequestParam @Nullable Integer limit) {
         int size = Page.size(limit);
         List<UUID> found = rows.find(ecuHardware, Page.like(q), Page.after(after), Limit.of(size + 1));
-        return Page.of(views(found), size, CalibrationView::id);
-    }
-
-    private List<CalibrationView> views(List<UUID> ids) {
-        if (ids.isEmpty()) {
-            return List.of();
-        }
-        Map<UUID, CalibrationRow> found =
-                rows.whole(ids).stream().collect(Collectors.toMap(CalibrationRow::getId, Function.identity()));
-        return ids.stream()
-                .filter(found::containsKey)
-                .map(id -> views.view(
-                        java.util.Objects.requireNonNull(found.get(id)),
-                        withdrawals.findById(id).orElse(null)))
-                .toList();
+        return Page.of(views.of(found), size, CalibrationView::id);
     }
 }

@@ -23,4 +23,9 @@ interface CalibrationRows extends JpaRepository<CalibrationRow, UUID> {
     @Query("select c.id from CalibrationRow c where (?1 is null or c.ecuHardware = ?1)"
             + " and (c.nameKey like ?2 escape '!' or lower(c.calid) like ?2 escape '!') and c.id > ?3 order by c.id")
     List<UUID> find(@Nullable String ecuHardware, String like, UUID after, Limit limit);
+
+    /** The newest first: ids grow with time. */
+    @Query("select c.id from CalibrationRow c where c.nameKey like ?1 escape '!' or lower(c.calid) like ?1 escape '!'"
+            + " or lower(c.ecuHardware) like ?1 escape '!' order by c.id desc")
+    List<UUID> newest(String like, Limit limit);
 }

@@ -3,6 +3,10 @@ package org.bayhold.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.PersonalData;
 import org.bayhold.obd.Reading;
@@ -14,10 +18,29 @@ import org.springframework.stereotype.Component;
 class CalibrationViews {
     private final PersonalData personalData;
     private final CanonicalJson json;
+    private final CalibrationRows rows;
+    private final Withdrawals withdrawals;
 
-    CalibrationViews(PersonalData personalData, CanonicalJson json) {
+    CalibrationViews(PersonalData personalData, CanonicalJson json, CalibrationRows rows, Withdrawals withdrawals) {
+        this.rows = rows;
+        this.withdrawals = withdrawals;
         this.personalData = personalData;
         this.json = json;
+    }
+
+    /** In the order of {@code ids}; unknown ids are left out. */
+    List<CalibrationView> of(List<UUID> ids) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, CalibrationRow> found =
+                rows.whole(ids).stream().collect(Collectors.toMap(CalibrationRow::getId, Function.identity()));
+        return ids.stream()
+                .filter(found::containsKey)
+                .map(id -> view(
+                        Objects.requireNonNull(found.get(id)),
+                        withdrawals.findById(id).orElse(null)))
+                .toList();
     }
 
     @SuppressWarnings("unchecked") // assumes is written as a JSON object

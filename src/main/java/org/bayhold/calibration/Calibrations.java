@@ -8,12 +8,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.bayhold.journal.Page;
 import org.bayhold.obd.Reading;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 
 /** Reading revisions. */
 @Component
 public class Calibrations {
+    private static final int MOST = 500;
+
     private final CalibrationRows rows;
     private final Withdrawals withdrawals;
 
@@ -38,8 +42,21 @@ public class Calibrations {
                 .toList();
     }
 
+    /** The revisions that were issued for this ECU hardware, the newest first. */
+    public List<Revision> issuedFor(String ecuHardware) {
+        List<UUID> ids = rows.find(ecuHardware, "%", new UUID(0, 0), Limit.of(MOST));
+        return revisions(ids).stream()
+                .sorted(Comparator.comparing(Revision::recordedAt).reversed())
+                .toList();
+    }
+
     public Optional<Revision> revision(UUID id) {
         return revisions(List.of(id)).stream().findFirst();
+    }
+
+    /** Revisions whose name or CALID holds the text. */
+    public List<Revision> search(String text, int atMost) {
+        return revisions(rows.find(null, Page.like(text), Page.after(null), Limit.of(atMost)));
     }
 
     /** What a revision may be used for in the meantime. */

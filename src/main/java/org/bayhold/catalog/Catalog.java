@@ -3,17 +3,24 @@ package org.bayhold.catalog;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.CanonicalJson;
+import org.bayhold.journal.Page;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 
 /** Reading the catalogue. */
 @Component
 public class Catalog {
+    private static final int LONGEST_WORDS = 200;
+    private static final int CANDIDATES = 200;
+
     private final PartSpecs specs;
     private final Corrections corrections;
     private final CategoryMoves moves;
@@ -40,6 +47,27 @@ public class Catalog {
         return Optional.ofNullable(specs(List.of(id)).get(id));
     }
 
+    /** Parts whose maker, number and revision hold every word that was typed, in that order; at most {@code most}. */
+    public List<PartSpec> find(@Nullable Category category, @Nullable String typed, int most) {
+        String words = typed == null ? "" : typed.strip().replaceAll("\\s+", " ");
+        String like = Page.like(words.length() > LONGEST_WORDS ? words.substring(0, LONGEST_WORDS) : words);
+        return withCorrections(specs.find(category, like.replace(' ', '%'), new UUID(0, 0), Limit.of(most)));
+    }
+
+    /** The parts that somebody means who typed exactly a number, a maker and a number, or these and a revision. */
+    public List<PartSpec> named(@Nullable Category category, String typed) {
+        String name = plain(typed);
+        return find(category, typed, CANDIDATES).stream()
+                .filter(spec -> name.equals(plain(spec.partNumber()))
+                        || name.equals(plain(spec.maker() + " " + spec.partNumber()))
+                        || name.equals(plain(spec.maker() + " " + spec.partNumber() + " " + spec.specRevision())))
+                .toList();
+    }
+
+    private static String plain(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
     /**
      * The part spec that a record cites at a place.
      *
@@ -52,6 +80,11 @@ public class Catalog {
             throw Refusal.invalid(field, "part-spec.other-category", spec.category(), category);
         }
         return spec;
+    }
+
+    /** Part specs whose maker, number or revision holds the text, and those of the given categories. */
+    public List<PartSpec> search(String text, Collection<Category> categories, int atMost) {
+        return withCorrections(specs.search(Page.like(text), categories, Limit.of(atMost)));
     }
 
     /** Every correction of the given part specs, in the order in which they were recorded. */

@@ -52,7 +52,15 @@ class CatalogController {
             @NotBlank @Size(max = 100) String partNumber,
             @NotBlank @Size(max = 40) String specRevision,
             @Nullable Map<String, Object> attributes,
-            @Nullable @Size(max = 500) String complianceNote) {}
+            @Nullable @Size(max = 500) String complianceNote) {
+        /** @throws Refusal INVALID where an attribute is of no kind that is kept */
+        NewSpec spec() {
+            Map<String, Object> given = attributes == null ? Map.of() : attributes;
+            Attributes.validate(given);
+            return new NewSpec(
+                    category, maker.strip(), partNumber.strip(), specRevision.strip(), given, complianceNote);
+        }
+    }
 
     /** What the attributes should have been, and why. */
     record CorrectionRequest(
@@ -70,16 +78,7 @@ class CatalogController {
     @Needs(Act.ADD_PART_SPEC)
     @PostMapping("/part-specs")
     ResponseEntity<PartSpec> add(Call call, @Valid @RequestBody PartSpecRequest request) {
-        Map<String, Object> attributes = request.attributes() == null ? Map.of() : request.attributes();
-        Attributes.validate(attributes);
-        NewSpec spec = new NewSpec(
-                request.category(),
-                request.maker().strip(),
-                request.partNumber().strip(),
-                request.specRevision().strip(),
-                attributes,
-                request.complianceNote());
-        PartSpec added = writes.add(call.request(), spec).value();
+        PartSpec added = writes.add(call.request(), request.spec()).value();
         return ResponseEntity.created(URI.create("/api/v1/part-specs/" + added.id()))
                 .body(added);
     }

@@ -20,4 +20,10 @@ public record PartSpec(
         Map<String, Object> attributes,
         @Nullable String complianceNote,
         Instant recordedAt,
-        @Nullable Instant correctedAt) {}
+        @Nullable Instant correctedAt) {
+
+    /** As people name it: maker, part number, revision. */
+    public String name() {
+        return maker + " " + partNumber + " · " + specRevision;
+    }
+}

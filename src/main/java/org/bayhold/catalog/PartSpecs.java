@@ -1,5 +1,6 @@
 package org.bayhold.catalog;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -14,4 +15,7 @@ interface PartSpecs extends JpaRepository<PartSpecRow, UUID> {
     @Query("select p from PartSpecRow p where (?1 is null or p.category = ?1)"
             + " and p.nameKey like ?2 escape '!' and p.id > ?3 order by p.id")
     List<PartSpecRow> find(@Nullable Category category, String nameLike, UUID after, Limit limit);
+
+    @Query("select p from PartSpecRow p where p.nameKey like ?1 escape '!' or p.category in ?2 order by p.id")
+    List<PartSpecRow> search(String nameLike, Collection<Category> categories, Limit limit);
 }

@@ -27,10 +27,13 @@ class CertificateController {
     @Needs(Act.READ)
     @Operation // a page, but one that the API's answers name
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(type = "string")))
-    @GetMapping(path = "/api/v1/handoffs/{id}/certificate", produces = MediaType.TEXT_HTML_VALUE)
+    @GetMapping(
+            path = {"/api/v1/handoffs/{id}/certificate", "/handoffs/{id}/certificate"},
+            produces = MediaType.TEXT_HTML_VALUE)
     ModelAndView certificate(Caller caller, @PathVariable UUID id) {
+        // the QR code leads people to the page, whoever printed it
         String address = ServletUriComponentsBuilder.fromCurrentContextPath()
-                .path(HandoffViews.certificateUrl(id))
+                .path(HandoffViews.certificatePage(id))
                 .toUriString();
         return new ModelAndView("certificate", "certificate", certificates.of(id, caller, address));
     }

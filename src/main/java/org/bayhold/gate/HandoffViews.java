@@ -67,6 +67,11 @@ class HandoffViews {
                 certificateUrl(stamp.id()));
     }
 
+    /** Where people find the certificate. */
+    static String certificatePage(UUID handoffId) {
+        return "/handoffs/" + handoffId + "/certificate";
+    }
+
     static String certificateUrl(UUID handoffId) {
         return "/api/v1/handoffs/" + handoffId + "/certificate";
     }

@@ -48,12 +48,22 @@ class Handoffs {
 
     Result handOver(Call call, UUID vehicleId, HandoffRequest request) {
         HandoffRequest.ExceptionRequest exception = request.exception();
-        Optional<Caller> second = Optional.empty();
+        String token = exception == null ? null : exception.secondSignerToken();
+        if (token == null) {
+            return handOver(call, vehicleId, request, null);
+        }
+        Caller second = tokens.callerOf(token.strip())
+                .orElseThrow(() -> Refusal.invalid("exception.secondSignerToken", "handoff.second-signer"));
+        return handOver(call, vehicleId, request, second);
+    }
+
+    /** @param second who signed as well; null where nobody did */
+    Result handOver(Call call, UUID vehicleId, HandoffRequest request, @Nullable Caller second) {
+        HandoffRequest.ExceptionRequest exception = request.exception();
         if (exception != null) {
             call.caller().mustSign(Act.RELEASE_BY_EXCEPTION);
-            second = secondSigner(call.caller(), exception.secondSignerToken());
         }
-        Optional<Caller> secondSigner = second;
+        Optional<Caller> secondSigner = exception == null ? Optional.empty() : secondSigner(call.caller(), second);
         return writes.write(call.request(), vehicleId, List.of(), Result.class, car -> {
                     Instant at = car.chain().effectiveAt(request.effectiveAt());
                     Decision decision = decide(car, at);
@@ -123,16 +133,16 @@ class Handoffs {
         return json.write(views.view(decision));
     }
 
-    private Optional<Caller> secondSigner(Caller first, @Nullable String token) {
-        if (token == null) {
+    private static Optional<Caller> secondSigner(Caller first, @Nullable Caller second) {
+        if (second == null) {
             return Optional.empty();
         }
-        Caller second = tokens.callerOf(token.strip())
-                .filter(Caller::maySign)
-                .filter(caller ->
-                        caller.roles().contains(Role.MANAGER) || caller.roles().contains(Role.CALIBRATOR))
-                .filter(caller -> !caller.userId().equals(first.userId()))
-                .orElseThrow(() -> Refusal.invalid("exception.secondSignerToken", "handoff.second-signer"));
+        boolean may = second.maySign()
+                && (second.roles().contains(Role.MANAGER) || second.roles().contains(Role.CALIBRATOR))
+                && !second.userId().equals(first.userId());
+        if (!may) {
+            throw Refusal.invalid("exception.secondSignerToken", "handoff.second-signer");
+        }
         return Optional.of(second);
     }
 }

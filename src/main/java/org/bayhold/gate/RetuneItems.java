@@ -1,12 +1,17 @@
 package org.bayhold.gate;
 
+import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.bayhold.buildsheet.AsOf;
+import org.bayhold.buildsheet.CarRecord;
+import org.bayhold.buildsheet.CarRecords;
 import org.bayhold.buildsheet.CarWrites;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.OpenCar;
@@ -25,12 +30,16 @@ import org.springframework.transaction.annotation.Transactional;
 /** Retune items: listed, planned, signed off. */
 @Component
 class RetuneItems {
+    private static final int MOST_OUTSTANDING = 1000;
+
     private final RetuneItemRows rows;
     private final CauseRows causes;
     private final Decisions decisions;
     private final DecisionViews views;
     private final CarWrites writes;
     private final PersonalData personalData;
+    private final CarRecords records;
+    private final Clock clock;
 
     RetuneItems(
             RetuneItemRows rows,
@@ -38,13 +47,17 @@ class RetuneItems {
             Decisions decisions,
             DecisionViews views,
             CarWrites writes,
-            PersonalData personalData) {
+            PersonalData personalData,
+            CarRecords records,
+            Clock clock) {
         this.rows = rows;
         this.causes = causes;
         this.decisions = decisions;
         this.views = views;
         this.writes = writes;
         this.personalData = personalData;
+        this.records = records;
+        this.clock = clock;
     }
 
     /** A sign-off: the cleared item, or the checks where it was refused for want of evidence. */
@@ -61,6 +74,24 @@ class RetuneItems {
                     case OPEN -> rows.open(after, limit);
                     case CLEARED -> rows.cleared(after, limit);
                 });
+    }
+
+    /** What is to be done first stands first: by risk, then by the promised time, then by age. */
+    @Transactional(readOnly = true)
+    public List<RetuneItemView> outstanding() {
+        return views(rows.open(new UUID(0, 0), Limit.of(MOST_OUTSTANDING))).stream()
+                .sorted(Comparator.comparing(RetuneItemView::risk, Comparator.reverseOrder())
+                        .thenComparing(RetuneItemView::promisedAt, Comparator.nullsLast(Comparator.naturalOrder()))
+                        .thenComparing(RetuneItemView::openedAt))
+                .toList();
+    }
+
+    /** What a sign-off on this basis would rest on now, passed or not, were {@code signer} to sign. */
+    @Transactional(readOnly = true)
+    public List<DecisionView.CheckView> evidence(UUID id, Fact.ClearanceBasis basis, UUID signer) {
+        CarRecord record = records.of(row(id).vehicleId());
+        AsOf now = AsOf.of(record, clock, null, null);
+        return views.checks(Evidence.of(decisions.question(record, now.effectiveAt(), now.knownAt()), basis, signer));
     }
 
     @Transactional(readOnly = true)

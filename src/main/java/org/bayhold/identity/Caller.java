@@ -1,5 +1,6 @@
 package org.bayhold.identity;
 
+import java.io.Serializable;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.refusal.Refusal;
@@ -16,9 +17,14 @@ public record Caller(
         String username,
         Set<Role> roles,
         @Nullable UUID tokenId,
-        boolean maySign) {
+        boolean maySign) implements Serializable {
     public Caller {
         roles = Set.copyOf(roles);
+    }
+
+    /** The same person, for one request that carried the password again. */
+    Caller signing() {
+        return new Caller(userId, username, roles, tokenId, true);
     }
 
     public boolean may(Act act) {

@@ -7,7 +7,7 @@ import org.springframework.security.authentication.AbstractAuthenticationToken;
 final class CallerAuthentication extends AbstractAuthenticationToken {
     private static final long serialVersionUID = 1;
 
-    private final transient Caller caller;
+    private final Caller caller;
 
     CallerAuthentication(Caller caller) {
         super(List.of());

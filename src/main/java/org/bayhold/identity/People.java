@@ -2,6 +2,8 @@ package org.bayhold.identity;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -11,18 +13,25 @@ import org.bayhold.journal.Ids;
 import org.bayhold.journal.Standing;
 import org.bayhold.journal.WriteRequest;
 import org.bayhold.journal.WriteTemplate;
+import org.bayhold.refusal.Refusal;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 
 /** The users of the shop. */
 @Component
 public class People {
+    /** In whose name the first user is made. */
+    private static final UUID NOBODY = new UUID(0, 0);
+
     private final Users users;
     private final WriteTemplate writes;
     private final Standing standing;
     private final PasswordEncoder passwords;
+    private final PasswordRule rule;
 
-    People(Users users, WriteTemplate writes, Standing standing, PasswordEncoder passwords) {
+    People(Users users, WriteTemplate writes, Standing standing, PasswordEncoder passwords, PasswordRule rule) {
+        this.rule = rule;
         this.users = users;
         this.writes = writes;
         this.standing = standing;
@@ -47,6 +56,64 @@ public class People {
             }
         });
         users.passwords(roles.keySet(), hash);
+    }
+
+    /** A user as listed. */
+    record Person(UUID id, String username, Set<Role> roles, boolean enabled) {}
+
+    @Transactional(readOnly = true)
+    public List<Person> all() {
+        return users.withRoles().stream()
+                .map(row -> new Person(row.getId(), row.username(), row.roles(), row.enabled()))
+                .toList();
+    }
+
+    boolean isEmpty() {
+        return users.count() == 0;
+    }
+
+    /**
+     * A new user.
+     *
+     * @throws Refusal INVALID for a name or password against the rules; CONFLICT where the name is taken
+     */
+    Person add(Call call, String username, Set<Role> roles, String password) {
+        call.caller().must(Act.MANAGE_USERS);
+        return add(call.request(), username, roles, password, false);
+    }
+
+    /**
+     * The first user, an administrator.
+     *
+     * @throws Refusal NOT_FOUND where there is somebody already
+     */
+    Person addFirst(String username, String password) {
+        return add(WriteRequest.internal(NOBODY), username, Set.of(Role.ADMINISTRATOR), password, true);
+    }
+
+    private Person add(WriteRequest request, String typed, Set<Role> roles, String password, boolean first) {
+        String username = typed.strip().toLowerCase(Locale.ROOT);
+        if (!username.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._@-]{1,63}")) {
+            throw Refusal.invalid("username", "user.name");
+        }
+        if (roles.isEmpty()) {
+            throw Refusal.invalid("roles", "user.roles");
+        }
+        rule.check(password, username);
+        String hash = Objects.requireNonNull(passwords.encode(password));
+        UUID id = Ids.next();
+        return writes.write(request, Chains.IDENTITY, Person.class, chain -> {
+                    if (first && !isEmpty()) {
+                        throw Refusal.notFound("problem.not-found");
+                    }
+                    if (users.named(username).isPresent()) {
+                        throw Refusal.conflict("username", "user.exists", username);
+                    }
+                    users.save(new UserRow(id, username, hash, roles, chain.recordedAt()));
+                    chain.append("USER_ADDED", id, chain.recordedAt(), new UserAdded(id, username, roles));
+                    return new Person(id, username, roles, true);
+                })
+                .value();
     }
 
     private void add(String username, Role role, String hash) {

@@ -1,6 +1,7 @@
 package org.bayhold.identity;
 
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Objects;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
@@ -28,7 +29,7 @@ class SignIn implements AuthenticationProvider {
 
     @Override
     public Authentication authenticate(Authentication authentication) throws AuthenticationException {
-        String name = authentication.getName();
+        String name = authentication.getName().strip().toLowerCase(Locale.ROOT);
         String address =
                 authentication.getDetails() instanceof WebAuthenticationDetails web ? web.getRemoteAddress() : "";
         Duration wait = throttle.waitOf(name, address);

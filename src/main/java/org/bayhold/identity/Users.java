@@ -1,6 +1,7 @@
 package org.bayhold.identity;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -14,6 +15,9 @@ interface Users extends JpaRepository<UserRow, UUID> {
 
     @Query("select u from UserRow u left join fetch u.roles where u.id = ?1")
     Optional<UserRow> withRoles(UUID id);
+
+    @Query("select distinct u from UserRow u left join fetch u.roles order by u.username")
+    List<UserRow> withRoles();
 
     @Modifying
     @Transactional

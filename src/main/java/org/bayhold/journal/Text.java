@@ -21,4 +21,21 @@ public final class Text {
         String text = strip(typed);
         return text == null ? null : text.toLowerCase(Locale.ROOT);
     }
+
+    /** No U+0000, which PostgreSQL refuses, and no half of a surrogate pair. */
+    public static boolean isStorable(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == 0 || Character.isLowSurrogate(c)) {
+                return false;
+            }
+            if (Character.isHighSurrogate(c)) {
+                i++;
+                if (i == text.length() || !Character.isLowSurrogate(text.charAt(i))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
 }

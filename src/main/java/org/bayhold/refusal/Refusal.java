@@ -1,6 +1,7 @@
 package org.bayhold.refusal;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +42,23 @@ public final class Refusal extends RuntimeException {
 
     public List<Reason> reasons() {
         return reasons;
+    }
+
+    /** The same refusal of a part of a larger request: each field's name begins with {@code prefix}. */
+    public Refusal within(String prefix) {
+        return renamed(field -> prefix + field);
+    }
+
+    /** The same refusal with the names that its fields have elsewhere. */
+    public Refusal renamed(UnaryOperator<String> names) {
+        return new Refusal(
+                code,
+                reasons.stream()
+                        .map(reason -> new Reason(
+                                reason.field() == null ? null : names.apply(reason.field()),
+                                reason.key(),
+                                reason.arguments()))
+                        .toList());
     }
 
     public static Refusal invalid(String field, String key, Object... arguments) {

@@ -45,6 +45,8 @@ class VehicleRow extends AppendOnly<UUID> {
     private @Nullable Instant engineSince;
     private @Nullable Instant displacementSince;
     private @Nullable Instant cylindersSince;
+    private boolean inShop = true;
+    private @Nullable Instant staySince;
     private long version;
     private Instant registeredAt;
 
@@ -182,6 +184,14 @@ class VehicleRow extends AppendOnly<UUID> {
 
     @Nullable UUID ownerEmailId() {
         return ownerEmailId;
+    }
+
+    boolean inShop() {
+        return inShop;
+    }
+
+    @Nullable Instant staySince() {
+        return staySince;
     }
 
     long version() {

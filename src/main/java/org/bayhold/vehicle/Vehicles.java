@@ -1,18 +1,22 @@
 package org.bayhold.vehicle;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
+import org.bayhold.journal.Page;
 import org.bayhold.journal.PersonalData;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 
 /** Reading cars. */
@@ -42,11 +46,52 @@ public class Vehicles {
         return views;
     }
 
-    /** Keeps up what was folded of a car: its ECU hardware, and the odometer where a new reading came. */
-    public void now(UUID vehicleId, String ecuHardware, @Nullable Integer odometerKm) {
-        if (rows.now(vehicleId, ecuHardware, odometerKm) == 0) {
+    /**
+     * Keeps up what was folded of a car: its ECU hardware, the odometer where a new reading came, and its stay.
+     *
+     * @param staySince when it came in, or left
+     */
+    public void now(
+            UUID vehicleId,
+            String ecuHardware,
+            @Nullable Integer odometerKm,
+            boolean inShop,
+            @Nullable Instant staySince) {
+        if (rows.now(vehicleId, ecuHardware, odometerKm, inShop, staySince) == 0) {
             throw Refusal.notFound("vehicle.not-found");
         }
+    }
+
+    /** A car of the day's list. */
+    public record Stay(VehicleView car, boolean inShop, Instant since) {}
+
+    /** The cars in the shop; the last to come first. */
+    public List<Stay> inShop(int atMost, Caller caller) {
+        return stays(rows.inShop(Limit.of(atMost)), caller);
+    }
+
+    /** The cars that left at {@code since} or later and are still out; the last to leave first. */
+    public List<Stay> leftSince(Instant since, int atMost, Caller caller) {
+        return stays(rows.leftSince(since, Limit.of(atMost)), caller);
+    }
+
+    private List<Stay> stays(List<VehicleRow> found, Caller caller) {
+        List<VehicleView> views = views(found, caller);
+        List<Stay> stays = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            VehicleRow row = found.get(i);
+            Instant at = row.staySince();
+            stays.add(new Stay(views.get(i), row.inShop(), at == null ? row.registeredAt() : at));
+        }
+        return stays;
+    }
+
+    /** Cars whose VIN, frame number, description, plate or owner's name holds the text. */
+    public List<VehicleView> search(String text, int atMost, Caller caller) {
+        Optional<VehicleRow> exact = rows.findByVin(text.strip().toUpperCase(Locale.ROOT));
+        return exact.isPresent()
+                ? views(List.of(exact.get()), caller)
+                : views(rows.find(Page.like(text), Page.after(null), atMost), caller);
     }
 
     /** The odometer reading at registration, in km. */

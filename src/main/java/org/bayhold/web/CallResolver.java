@@ -1,9 +1,13 @@
 package org.bayhold.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
+import org.bayhold.journal.Hashing;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +21,10 @@ import org.springframework.web.method.support.ModelAndViewContainer;
 
 /** Gives handlers the {@link Caller}, and writing ones the {@link Call} with its idempotency key. */
 final class CallResolver implements HandlerMethodArgumentResolver {
+    /** The hidden field of a page that stands for the Idempotency-Key. */
+    private static final String ONCE = "_once";
+
+    private static final Set<String> NOT_TYPED = Set.of(ONCE, "_csrf", "password", "secondPassword");
     private static final int LONGEST_KEY = 255;
 
     @Override
@@ -35,10 +43,24 @@ final class CallResolver implements HandlerMethodArgumentResolver {
             return caller;
         }
         HttpServletRequest request = Objects.requireNonNull(web.getNativeRequest(HttpServletRequest.class));
+        if (Addresses.isPage(request)) {
+            return new Call(caller, key(request.getParameter(ONCE)), fingerprint(request));
+        }
         return new Call(
                 caller,
                 "POST".equals(request.getMethod()) ? key(request.getHeader("Idempotency-Key")) : null,
                 String.valueOf(request.getAttribute(BodyFilter.FINGERPRINT)));
+    }
+
+    /** What was typed, in the order of the fields' names; the same form sent twice has the same. */
+    private static String fingerprint(HttpServletRequest request) {
+        StringBuilder typed = new StringBuilder(request.getMethod() + " " + request.getRequestURI());
+        new TreeMap<>(request.getParameterMap()).forEach((name, values) -> {
+            if (!NOT_TYPED.contains(name)) {
+                typed.append('\n').append(name).append('=').append(Arrays.toString(values));
+            }
+        });
+        return Hashing.sha256(typed.toString());
     }
 
     static Caller caller() {

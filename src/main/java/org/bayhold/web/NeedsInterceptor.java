@@ -2,6 +2,7 @@ package org.bayhold.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import org.bayhold.identity.ForEverybody;
 import org.bayhold.identity.Needs;
 import org.bayhold.refusal.Refusal;
 import org.springframework.web.method.HandlerMethod;
@@ -13,6 +14,9 @@ final class NeedsInterceptor implements HandlerInterceptor {
     public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
         if (handler instanceof HandlerMethod method
                 && method.getBeanType().getPackageName().startsWith("org.bayhold")) {
+            if (method.hasMethodAnnotation(ForEverybody.class)) {
+                return true;
+            }
             Needs needs = method.getMethodAnnotation(Needs.class);
             if (needs == null) {
                 throw Refusal.forbidden("problem.forbidden");

@@ -3,6 +3,7 @@ package org.bayhold.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.JsonReasons;
@@ -26,6 +27,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Every refusal and every failure as a problem that says what to do and tells nothing of the inside. */
 @RestControllerAdvice
@@ -39,13 +41,13 @@ class ProblemAdvice {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> refused(Refusal refusal, HttpServletRequest request, HttpServletResponse response) {
+    Object refused(Refusal refusal, HttpServletRequest request, HttpServletResponse response) {
         Problems.retryAfter(refusal.code(), response);
-        return answer(refusal.code(), problems.of(refusal, request));
+        return answer(refusal.code(), problems.of(refusal, request), request);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> invalid(MethodArgumentNotValidException failure, HttpServletRequest request) {
+    Object invalid(MethodArgumentNotValidException failure, HttpServletRequest request) {
         List<FieldError> errors = failure.getBindingResult().getAllErrors().stream()
                 .map(error -> new FieldError(
                         error instanceof org.springframework.validation.FieldError field ? field.getField() : null,
@@ -53,7 +55,7 @@ class ProblemAdvice {
                 .map(error -> new FieldError(error.field(), named(error)))
                 .sorted(java.util.Comparator.comparing(error -> String.valueOf(error.field())))
                 .toList();
-        return answer(Code.INVALID, problems.of(Code.INVALID, errors, request));
+        return answer(Code.INVALID, problems.of(Code.INVALID, errors, request), request);
     }
 
     private static String named(FieldError error) {
@@ -61,7 +63,7 @@ class ProblemAdvice {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> invalid(HandlerMethodValidationException failure, HttpServletRequest request) {
+    Object invalid(HandlerMethodValidationException failure, HttpServletRequest request) {
         List<FieldError> errors = failure.getParameterValidationResults().stream()
                 .flatMap(result -> result.getResolvableErrors().stream()
                         .map(error -> new FieldError(
@@ -69,16 +71,19 @@ class ProblemAdvice {
                                 result.getMethodParameter().getParameterName() + " " + error.getDefaultMessage()
                                         + ".")))
                 .toList();
-        return answer(Code.INVALID, problems.of(Code.INVALID, errors, request));
+        return answer(Code.INVALID, problems.of(Code.INVALID, errors, request), request);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> unreadable(HttpMessageNotReadableException failure, HttpServletRequest request) {
+    Object unreadable(HttpMessageNotReadableException failure, HttpServletRequest request) {
         return refusedAs(JsonReasons.of(failure.getCause()), request);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> mismatch(MethodArgumentTypeMismatchException failure, HttpServletRequest request) {
+    Object mismatch(MethodArgumentTypeMismatchException failure, HttpServletRequest request) {
+        if (Addresses.isPage(request)) {
+            return answer(Code.NOT_FOUND, problems.of(Code.NOT_FOUND, List.of(), request), request);
+        }
         Class<?> wanted = failure.getRequiredType();
         String kind = wanted == null ? "value" : wanted.getSimpleName().toLowerCase(java.util.Locale.ROOT);
         String allowed = wanted != null && wanted.isEnum()
@@ -90,7 +95,7 @@ class ProblemAdvice {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> missing(MissingServletRequestParameterException failure, HttpServletRequest request) {
+    Object missing(MissingServletRequestParameterException failure, HttpServletRequest request) {
         String name = failure.getParameterName();
         return refusedAs(Refusal.invalid(name, "parameter.missing", name), request);
     }
@@ -100,17 +105,15 @@ class ProblemAdvice {
         DataAccessResourceFailureException.class,
         QueryTimeoutException.class
     })
-    ResponseEntity<ProblemDetail> unavailable(
-            Exception failure, HttpServletRequest request, HttpServletResponse response) {
+    Object unavailable(Exception failure, HttpServletRequest request, HttpServletResponse response) {
         LOG.error("the database did not answer", failure);
         Problems.retryAfter(Code.UNAVAILABLE, response);
-        return answer(Code.UNAVAILABLE, problems.of(Code.UNAVAILABLE, List.of(), request));
+        return answer(Code.UNAVAILABLE, problems.of(Code.UNAVAILABLE, List.of(), request), request);
     }
 
     /** @throws Exception the failure itself where half an answer is out: the connection breaks, and the caller notices */
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> other(Exception failure, HttpServletRequest request, HttpServletResponse response)
-            throws Exception {
+    Object other(Exception failure, HttpServletRequest request, HttpServletResponse response) throws Exception {
         if (response.isCommitted()) {
             throw failure;
         }
@@ -118,7 +121,7 @@ class ProblemAdvice {
         if (code == Code.INTERNAL) {
             LOG.error("a request failed", failure);
         }
-        return answer(code, problems.of(code, List.of(), request));
+        return answer(code, problems.of(code, List.of(), request), request);
     }
 
     private static Code code(HttpStatusCode status) {
@@ -134,11 +137,17 @@ class ProblemAdvice {
         };
     }
 
-    private ResponseEntity<ProblemDetail> refusedAs(Refusal refusal, HttpServletRequest request) {
-        return answer(refusal.code(), problems.of(refusal, request));
+    private Object refusedAs(Refusal refusal, HttpServletRequest request) {
+        return answer(refusal.code(), problems.of(refusal, request), request);
     }
 
-    private static ResponseEntity<ProblemDetail> answer(Code code, ProblemDetail problem) {
+    /** A program gets the problem itself, a person a page that says the same. */
+    private static Object answer(Code code, ProblemDetail problem, HttpServletRequest request) {
+        if (Addresses.isPage(request)) {
+            ModelAndView page = new ModelAndView("error/refusal", Map.of("code", code.slug(), "problem", problem));
+            page.setStatus(HttpStatusCode.valueOf(code.status()));
+            return page;
+        }
         return ResponseEntity.status(code.status())
                 .contentType(MediaType.APPLICATION_PROBLEM_JSON)
                 .body(problem);

@@ -1,5 +1,6 @@
 package org.bayhold.web;
 
+import org.bayhold.journal.Text;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -20,25 +21,9 @@ final class StorableText extends StdScalarDeserializer<String> {
             return (String) context.handleUnexpectedToken(getValueType(context), parser);
         }
         String text = parser.getString();
-        if (!isStorable(text)) {
+        if (!Text.isStorable(text)) {
             throw context.weirdStringException(text, String.class, "text cannot be stored");
         }
         return text;
-    }
-
-    static boolean isStorable(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == 0 || Character.isLowSurrogate(c)) {
-                return false;
-            }
-            if (Character.isHighSurrogate(c)) {
-                i++;
-                if (i == text.length() || !Character.isLowSurrogate(text.charAt(i))) {
-                    return false;
-                }
-            }
-        }
-        return true;
     }
 }

@@ -3,6 +3,7 @@ package org.bayhold.web;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import org.bayhold.page.Forms;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -18,6 +19,12 @@ import tools.jackson.databind.type.LogicalType;
 /** What every request passes through. */
 @Configuration(proxyBeanMethods = false)
 class WebSetup implements WebMvcConfigurer {
+    private final Forms forms;
+
+    WebSetup(Forms forms) {
+        this.forms = forms;
+    }
+
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
         registry.addInterceptor(new NeedsInterceptor());
@@ -26,6 +33,7 @@ class WebSetup implements WebMvcConfigurer {
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(new CallResolver());
+        resolvers.add(new FormResolver(forms));
     }
 
     /** The only clock: tests set another. */

@@ -49,6 +49,23 @@ public final class Shop {
         return anonymous().withBasic(role.user(), password);
     }
 
+    /** A browser with nobody signed in. */
+    public Visitor visitor() {
+        return new Visitor(server);
+    }
+
+    /** A browser in which the one user who has {@code role} is signed in. */
+    public Visitor visitor(Role role) {
+        Visitor visitor = visitor();
+        Visitor.Shown ignored = visitor.signsIn(role.user(), password).is(200);
+        return visitor;
+    }
+
+    /** The password of every demo user. */
+    public String password() {
+        return password;
+    }
+
     public Api anonymous() {
         return Api.anonymous(server);
     }
@@ -56,6 +73,23 @@ public final class Shop {
     public Car registers(Body car) {
         Answer registered = as(Role.WRITER).post("/vehicles", car).is(201);
         return new Car(this, registered.id(), car);
+    }
+
+    public URI address() {
+        return server;
+    }
+
+    /** Signs in by the form. */
+    public void signIn(Screen screen, Role role) {
+        screen.to("/sign-in")
+                .type("User name", role.user())
+                .type("Password", password)
+                .press("Sign in");
+    }
+
+    /** What signs a page. */
+    public String password() {
+        return password;
     }
 
     /** A part spec in the catalogue. */

@@ -1,0 +1,53 @@
+package org.bayhold.buildsheet;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.bayhold.identity.Caller;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
+import org.bayhold.vehicle.VehicleView;
+import org.bayhold.vehicle.Vehicles;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.ModelAndView;
+
+/** What the forms about one car have in common. */
+@Component
+class CarForms {
+    private final Vehicles vehicles;
+    private final Moments moments;
+
+    CarForms(Vehicles vehicles, Moments moments) {
+        this.vehicles = vehicles;
+        this.moments = moments;
+    }
+
+    VehicleView car(Caller caller, UUID vehicleId) {
+        return vehicles.view(vehicleId, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
+    }
+
+    @Nullable Instant moment(Form form, UUID vehicleId) {
+        return moments.at(form, vehicleId);
+    }
+
+    /** Gives a page its car; a page that leads on elsewhere needs none. */
+    ModelAndView of(ModelAndView page, Caller caller, UUID vehicleId, Form form) {
+        if (leadsOn(page)) {
+            return page;
+        }
+        return page.addObject("car", car(caller, vehicleId)).addObject("ties", moments.ties(form, vehicleId));
+    }
+
+    static boolean leadsOn(ModelAndView page) {
+        return String.valueOf(page.getViewName()).startsWith("redirect:");
+    }
+
+    /** The API's name of a time is the page's {@code when}. */
+    static Refusal named(Refusal refusal) {
+        return refusal.renamed(field -> field.equals("effectiveAt") ? "when" : field);
+    }
+
+    static String path(UUID vehicleId) {
+        return "/cars/" + vehicleId;
+    }
+}

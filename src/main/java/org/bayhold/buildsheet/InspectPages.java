@@ -1,0 +1,159 @@
+package org.bayhold.buildsheet;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.bayhold.catalog.Catalog;
+import org.bayhold.catalog.Category;
+import org.bayhold.catalog.PartSpec;
+import org.bayhold.catalog.Place;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Call;
+import org.bayhold.identity.Caller;
+import org.bayhold.identity.Needs;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.ModelAndView;
+
+/** <i>Inspect</i>: what was found on the car, place by place. */
+@Controller
+class InspectPages {
+    private static final String VIEW = "buildsheet/inspect";
+    private static final int OFFERED_PARTS = 200;
+
+    private final CarForms carForms;
+    private final RecordFacts facts;
+    private final InspectionRecorder inspections;
+    private final CarRecords records;
+    private final Catalog catalog;
+    private final Clock clock;
+
+    InspectPages(
+            CarForms carForms,
+            RecordFacts facts,
+            InspectionRecorder inspections,
+            CarRecords records,
+            Catalog catalog,
+            Clock clock) {
+        this.carForms = carForms;
+        this.facts = facts;
+        this.inspections = inspections;
+        this.records = records;
+        this.catalog = catalog;
+        this.clock = clock;
+    }
+
+    /** A place with what is on record for it. */
+    record OnRecord(
+            String value,
+            Category category,
+            @Nullable String position,
+            Fitted.State state,
+            @Nullable PartSpec part) {}
+
+    /** A place as pages send it: a category, or a category and a position. */
+    static String value(Place place) {
+        return place.category() + (place.position() == null ? "" : ":" + place.position());
+    }
+
+    @Needs(Act.RECORD_ON_CAR)
+    @GetMapping("/cars/{id}/inspect")
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        return page(form.show(VIEW), caller, id, form);
+    }
+
+    @Needs(Act.RECORD_ON_CAR)
+    @PostMapping("/cars/{id}/inspect")
+    ModelAndView record(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
+            InspectionRequest request = new InspectionRequest(
+                    lines(form),
+                    carForms.moment(form, id),
+                    Fact.Source.SHOP,
+                    form.integer("odometerKm"),
+                    form.text("note"));
+            if (request.lines().isEmpty()) {
+                form.refused(Refusal.invalid("restFactory", "inspect.nothing-found"));
+            }
+            form.check(request);
+            try {
+                InspectionView view =
+                        facts.record(call, id, inspections, request).value();
+                return form.done(
+                        CarForms.path(id),
+                        view.differences().isEmpty() ? "said.inspected" : "said.inspected.differs",
+                        view.lines().size(),
+                        view.differences().size());
+            } catch (Refusal refusal) {
+                throw CarForms.named(refusal);
+            }
+        });
+        return page(page, call.caller(), id, form);
+    }
+
+    private List<InspectionRequest.Line> lines(Form form) {
+        boolean restFactory = form.checked("restFactory");
+        List<InspectionRequest.Line> lines = new ArrayList<>();
+        for (int i = 0; i < form.count("lines"); i++) {
+            String at = "lines[" + i + "].";
+            String place = form.value(at + "place");
+            int colon = place.indexOf(':');
+            Category category = Category.valueOf(colon < 0 ? place : place.substring(0, colon));
+            String part = form.text(at + "part");
+            Fitted.State found = part == null ? form.choice(at + "found", Fitted.State.class) : Fitted.State.PART;
+            if (found == null && restFactory) {
+                found = Fitted.State.FACTORY;
+            }
+            if (found != null) {
+                lines.add(new InspectionRequest.Line(
+                        category,
+                        colon < 0 ? null : place.substring(colon + 1),
+                        found,
+                        found == Fitted.State.PART ? part(form, at + "part", category, part) : null));
+            }
+        }
+        return lines;
+    }
+
+    private @Nullable UUID part(Form form, String field, Category category, @Nullable String part) {
+        List<PartSpec> named = part == null ? List.of() : catalog.named(category, part);
+        if (named.size() != 1) {
+            form.refused(Refusal.invalid(field, part == null ? "inspect.name-the-part" : "inspect.no-such-part"));
+            return null;
+        }
+        return named.get(0).id();
+    }
+
+    private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
+        if (CarForms.leadsOn(page)) {
+            return page;
+        }
+        CarRecord record = records.of(id);
+        AsOf now = AsOf.of(record, clock, null, null);
+        List<BuildLine> onCar = record.at(now.effectiveAt(), now.knownAt()).lines();
+        Map<UUID, PartSpec> specs = catalog.specs(onCar.stream()
+                .flatMap(line -> Stream.ofNullable(line.fitted().partSpecId()))
+                .toList());
+        return carForms.of(page, caller, id, form)
+                .addObject("states", List.of(Fitted.State.FACTORY, Fitted.State.PART, Fitted.State.NONE))
+                .addObject("parts", catalog.find(null, "", OFFERED_PARTS))
+                .addObject(
+                        "places",
+                        onCar.stream()
+                                .map(line -> new OnRecord(
+                                        value(line.place()),
+                                        line.place().category(),
+                                        line.place().position(),
+                                        line.fitted().state(),
+                                        specs.get(line.fitted().partSpecId())))
+                                .toList());
+    }
+}

@@ -1,0 +1,70 @@
+package org.bayhold.buildsheet;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Call;
+import org.bayhold.identity.Caller;
+import org.bayhold.identity.Needs;
+import org.bayhold.identity.Signatures;
+import org.bayhold.journal.Journal;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.ModelAndView;
+
+/** <i>Strike out</i>: a wrong record stays to be read, and counts no more. */
+@Controller
+class StrikeOutPages {
+    private static final String VIEW = "buildsheet/strike-out";
+
+    private final CarForms carForms;
+    private final Voidings voidings;
+    private final Journal journal;
+    private final Histories histories;
+    private final Signatures signatures;
+
+    StrikeOutPages(CarForms carForms, Voidings voidings, Journal journal, Histories histories, Signatures signatures) {
+        this.carForms = carForms;
+        this.voidings = voidings;
+        this.journal = journal;
+        this.histories = histories;
+        this.signatures = signatures;
+    }
+
+    @Needs(Act.STRIKE_OUT)
+    @GetMapping("/records/{id}/strike-out")
+    ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
+        return page(form.show(VIEW), caller, id, form);
+    }
+
+    @Needs(Act.STRIKE_OUT)
+    @PostMapping("/records/{id}/strike-out")
+    ModelAndView strikeOut(Call call, @PathVariable UUID id, Form form) {
+        ModelAndView page = form.submit(VIEW, () -> {
+            String reason = form.required("reason");
+            form.check(new CarFactsController.VoidingRequest(reason, null));
+            Call signed = signatures.sign(call, form.secret("password"));
+            VoidingView view = voidings.strikeOut(signed, id, reason, null).value();
+            return form.done(
+                    CarForms.path(view.vehicleId()),
+                    view.retuneItemId() == null ? "said.struck-out" : "said.struck-out.holds");
+        });
+        return page(page, call.caller(), id, form);
+    }
+
+    private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
+        if (CarForms.leadsOn(page)) {
+            return page;
+        }
+        UUID vehicleId = journal.chainOf(id).orElseThrow(() -> Refusal.notFound("record.not-found"));
+        HistoryView record = histories.of(vehicleId, Instant.MAX, caller).stream()
+                .filter(view -> view.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("record.not-found"));
+        return carForms.of(page, caller, vehicleId, form).addObject("record", record);
+    }
+}

@@ -1,0 +1,67 @@
+package org.bayhold.gate;
+
+import java.util.List;
+import java.util.UUID;
+import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.HistoryLines;
+import org.bayhold.identity.Act;
+import org.bayhold.identity.Caller;
+import org.bayhold.identity.Needs;
+import org.bayhold.refusal.Refusal;
+import org.bayhold.vehicle.VehicleView;
+import org.bayhold.vehicle.Vehicles;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.servlet.ModelAndView;
+
+/** One car: what the gate says, what is on it beside its calibration, its retune, its record. */
+@Controller
+class CarPage {
+    private final Vehicles vehicles;
+    private final Decisions decisions;
+    private final DecisionViews views;
+    private final Beside beside;
+    private final RetuneItems items;
+    private final HistoryLines histories;
+
+    CarPage(
+            Vehicles vehicles,
+            Decisions decisions,
+            DecisionViews views,
+            Beside beside,
+            RetuneItems items,
+            HistoryLines histories) {
+        this.vehicles = vehicles;
+        this.decisions = decisions;
+        this.views = views;
+        this.beside = beside;
+        this.items = items;
+        this.histories = histories;
+    }
+
+    @Needs(Act.READ)
+    @GetMapping("/cars/{id}")
+    ModelAndView car(Caller caller, @PathVariable UUID id) {
+        VehicleView car = vehicles.view(id, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
+        Decision decision = decisions.of(id, null, null);
+        UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
+        List<BesideLine> lines = beside.of(decision);
+        return new ModelAndView("gate/car")
+                .addObject("car", car)
+                .addObject("gate", views.view(decision))
+                .addObject("stay", decision.car().stay())
+                .addObject("next", NextStep.of(decision, item))
+                .addObject("item", item == null ? null : items.get(item))
+                .addObject("settled", !decision.car().stay().inShop() && item == null)
+                .addObject("left", TodayPage.lastHandover(decision.car()))
+                .addObject(
+                        "lines",
+                        lines.stream()
+                                .filter(line -> !line.usual() && !line.unseen())
+                                .toList())
+                .addObject("unseen", lines.stream().filter(BesideLine::unseen).toList())
+                .addObject("usual", lines.stream().filter(BesideLine::usual).toList())
+                .addObject("history", histories.of(id, decision.knownAt(), caller));
+    }
+}

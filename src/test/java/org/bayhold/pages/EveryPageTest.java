@@ -1,0 +1,114 @@
+package org.bayhold.pages;
+
+import static org.bayhold.support.Facts.aCar;
+
+import java.util.List;
+import org.bayhold.support.Answer;
+import org.bayhold.support.Browser;
+import org.bayhold.support.Browser.Look;
+import org.bayhold.support.Browser.Windows;
+import org.bayhold.support.Calibration;
+import org.bayhold.support.Car;
+import org.bayhold.support.FinishedCar;
+import org.bayhold.support.OnH2;
+import org.bayhold.support.Part;
+import org.bayhold.support.RevisionDraft;
+import org.bayhold.support.Role;
+import org.bayhold.support.Screen;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Every page, light and dark and in three widths: nothing that axe-core finds, nothing sideways, nothing in the console. */
+@ExtendWith(Browser.class)
+class EveryPageTest implements OnH2 {
+    private static final List<Look> LOOKS =
+            List.of(Look.PHONE, Look.TABLET, Look.DESK, Look.TABLET.dark(), Look.PHONE.dark());
+
+    @Test
+    void everyPageIsAccessibleInEveryLook(Windows windows) {
+        List<String> pages = pages();
+        for (Look look : LOOKS) {
+            try (Screen screen = windows.open(shop(), Role.MANAGER, look, true)) {
+                pages.forEach(page -> screen.to(page).isAccessible());
+            }
+        }
+    }
+
+    @Test
+    void aRefusedFormIsAccessible(Windows windows) {
+        Car car = shop().registers(aCar());
+        try (Screen screen = windows.open(shop(), Role.MANAGER, Look.PHONE.dark(), true)) {
+            screen.to("/cars/" + car.id() + "/install").press("Record").isAccessible();
+            screen.to("/parts/new").press("Add it to the catalogue").isAccessible();
+            screen.to("/calibrations/new").press("Issue it").isAccessible();
+        }
+    }
+
+    @Test
+    void thePicturesOfTheReadme(Windows windows) {
+        Car car = aHeldCar();
+        FinishedCar finished = shop().finishesACar();
+        String handoff = finished.car().handsOver().id();
+        String held = "/cars/" + car.id();
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            screen.to("/").fits().picture("today");
+            screen.to(held).fits().picture("car");
+            screen.to(held + "/hand-over").fits().picture("hand-over");
+            screen.to("/retunes").fits().picture("retunes");
+            screen.to("/handoffs/" + handoff + "/certificate").fits().picture("certificate");
+        }
+        try (Screen screen = windows.open(shop(), Role.WRITER, Look.TABLET.dark(), true)) {
+            screen.to(held + "/install").fits().picture("install-dark");
+            screen.to("/").fits().picture("today-dark");
+        }
+        try (Screen screen = windows.open(shop(), Role.WRITER, Look.PHONE, true)) {
+            screen.to(held + "/install").fits().picture("install-phone");
+        }
+    }
+
+    /** Every address that a page has, on a car that shows as much as a car can. */
+    private List<String> pages() {
+        Car car = aHeldCar();
+        FinishedCar finished = shop().finishesACar();
+        Answer handoff = finished.car().handsOver();
+        String held = "/cars/" + car.id();
+        String record = Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
+        return List.of(
+                "/",
+                "/search?q=northwind",
+                "/cars/new",
+                "/install",
+                "/install?car=northwind",
+                held,
+                held + "/install",
+                held + "/flash",
+                held + "/ecu-check",
+                held + "/inspect",
+                held + "/arrived",
+                held + "/acknowledge",
+                held + "/hand-over",
+                "/cars/" + finished.car().id() + "/hand-over",
+                "/handoffs/" + handoff.id() + "/certificate",
+                "/retunes",
+                "/retunes/" + car.openItem().id(),
+                "/calibrations",
+                "/calibrations/new",
+                "/calibrations/" + finished.calibration().id(),
+                "/parts",
+                "/parts/new",
+                "/parts/" + finished.intake().id(),
+                "/records/" + record + "/strike-out");
+    }
+
+    /** Two parts were changed and only one of them has a calibration. */
+    private Car aHeldCar() {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        car.fits(intake);
+        Calibration calibration = shop().issues(RevisionDraft.forThe(car).covers(intake));
+        car.flashes(calibration);
+        car.readsBack(calibration);
+        car.fits(shop().aPartFor("INJECTORS"));
+        return car;
+    }
+}

@@ -1,0 +1,264 @@
+package org.bayhold.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.bayhold.support.Facts.aCar;
+
+import com.microsoft.playwright.options.AriaRole;
+import org.bayhold.support.Answer;
+import org.bayhold.support.Body;
+import org.bayhold.support.Browser;
+import org.bayhold.support.Browser.Look;
+import org.bayhold.support.Browser.Windows;
+import org.bayhold.support.Calibration;
+import org.bayhold.support.Car;
+import org.bayhold.support.FinishedCar;
+import org.bayhold.support.OnH2;
+import org.bayhold.support.Part;
+import org.bayhold.support.RevisionDraft;
+import org.bayhold.support.Role;
+import org.bayhold.support.Screen;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Each role's main job, in a real browser. */
+@ExtendWith(Browser.class)
+class MainJobsTest implements OnH2 {
+
+    @Test
+    void aWriterLogsSeveralPartsAndSeesTheCarOnHold(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        Part filter = shop().aPartFor("AIR_FILTER");
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/install").type("Which car?", car.vin());
+            screen.page().keyboard().press("Enter"); // as a bar-code scanner does
+            screen.page().waitForURL("**/cars/" + car.id() + "/install");
+            screen.type("Part", intake.partNumber());
+            screen.press("Add another part");
+            screen.page().locator("[id='lines[1].part']").fill(filter.partNumber());
+            screen.press("Record");
+
+            screen.isAt("/cars/" + car.id()).shows("Recorded. Part changes: 2.");
+            assertThat(screen.gate()).isEqualTo("HOLD");
+        }
+        assertThat(car.stateOf("AIR_INTAKE")).isEqualTo("PART");
+        assertThat(car.stateOf("AIR_FILTER")).isEqualTo("PART");
+        assertThat(car.openItem().causes()).containsExactly("PART_CHANGED", "PART_CHANGED");
+    }
+
+    @Test
+    void whereOnePartOfSeveralIsRefusedNoneIsRecorded(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        int before = car.history().size();
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/install").type("Part", intake.partNumber());
+            screen.press("Add another part");
+            screen.page().locator("[id='lines[1].part']").fill(intake.partNumber());
+            screen.page().locator("[id='lines[1].place']").selectOption("AIR_INTAKE");
+            screen.page().locator("fieldset.line").nth(1).locator("summary").click();
+            screen.page().locator("[id='lines[1].ecuHardware']").fill("HW-9");
+            screen.press("Record");
+
+            screen.shows("ecuHardware goes with a change of the ECU only.");
+            assertThat(screen.page().locator("[id='lines[0].part']").inputValue())
+                    .isEqualTo(intake.partNumber());
+            assertThat(screen.page().locator("[id='lines[1].ecuHardware']").inputValue())
+                    .isEqualTo("HW-9");
+        }
+        assertThat(car.history()).hasSize(before);
+    }
+
+    @Test
+    void aPartThatTheCatalogueDoesNotHaveStopsNobody(Windows windows) {
+        Car car = shop().registers(aCar());
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/install").type("Part", "handmade throttle, brass");
+            screen.page().getByLabel("Place").selectOption("THROTTLE_BODY");
+            screen.page().keyboard().press("Tab");
+            screen.press("Record").shows("The catalogue has no such part.");
+            screen.press("Record").isAt("/cars/" + car.id());
+        }
+        assertThat(car.stateOf("THROTTLE_BODY")).isEqualTo("UNKNOWN");
+    }
+
+    @Test
+    void aWriterLogsAnInstallWithTheKeyboardAlone(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part injectors = shop().aPartFor("INJECTORS");
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/install");
+            screen.page().keyboard().type(car.vin());
+            screen.page().keyboard().press("Enter");
+            screen.page().waitForURL("**/cars/" + car.id() + "/install");
+            screen.page().keyboard().type(injectors.partNumber());
+            screen.page().keyboard().press("Escape"); // the list of suggestions
+            screen.page().keyboard().press("Enter");
+            screen.page().waitForURL("**/cars/" + car.id());
+            assertThat(screen.gate()).isEqualTo("HOLD");
+        }
+        assertThat(car.stateOf("INJECTORS")).isEqualTo("PART");
+    }
+
+    @Test
+    void aTechnicianFlashesAndReadsBack(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        car.fits(intake);
+        Calibration calibration = shop().issues(RevisionDraft.forThe(car).covers(intake));
+        try (Screen screen = windows.open(shop(), Role.TECH)) {
+            screen.to("/cars/" + car.id() + "/flash").shows("written for this build sheet");
+            screen.press("Record the flash").isAt("/cars/" + car.id()).shows("The flash is recorded.");
+            screen.to("/cars/" + car.id() + "/ecu-check")
+                    .type("CALID", calibration.calid())
+                    .type("CVN", calibration.cvn())
+                    .press("Record the ECU check")
+                    .isAt("/cars/" + car.id())
+                    .shows("The ECU reports the calibration on record.");
+        }
+        car.gate().holdsFor("RETUNE_CLEARED", "CUSTOMER_ACKNOWLEDGED");
+    }
+
+    @Test
+    void aCalibratorSignsOffWithThePassword(Windows windows) {
+        Car car = readBackCar();
+        String item = car.openItem().id();
+        try (Screen screen = windows.open(shop(), Role.CALIBRATOR)) {
+            screen.to("/retunes/" + item).shows("The evidence is complete");
+            screen.type("Password of calibrator", "not the password").press("Sign off");
+            screen.shows("This is not the password.");
+            screen.type("Password of calibrator", shop().password())
+                    .press("Sign off")
+                    .isAt("/cars/" + car.id())
+                    .shows("The retune is signed off.");
+        }
+        car.gate().holdsFor("CUSTOMER_ACKNOWLEDGED");
+    }
+
+    @Test
+    void aWriterAcknowledgesAndHandsOver(Windows windows) {
+        Car car = readBackCar();
+        car.clears("FLASHED");
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/hand-over")
+                    .shows("The customer has not yet acknowledged the risk and the use of the car.");
+            screen.follow("Customer acknowledges")
+                    .press("Record the acknowledgement")
+                    .isAt("/cars/" + car.id());
+            assertThat(screen.gate()).isEqualTo("CLEAR");
+            screen.follow("Hand over").type("Odometer", "48 300").press("Hand over");
+            screen.shows("Handed over, CLEAR.").follow("Show the certificate to print");
+            assertThat(screen.page().locator("h1").innerText()).isEqualTo("Release certificate");
+            assertThat(screen.page().locator("body").innerText()).contains(car.vin(), "48300");
+        }
+        assertThat(car.handoffs()).hasSize(1);
+    }
+
+    @Test
+    void aManagerReleasesByException(Windows windows) {
+        Car car = shop().registers(aCar());
+        car.fits(shop().aPartFor("TURBOCHARGER"));
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            screen.to("/cars/" + car.id() + "/hand-over").unfold("Release by exception");
+            screen.type("Reason", "to the paint shop next door")
+                    .choose("on a trailer")
+                    .type("Limitations", "not to be started")
+                    .type("Password of manager", shop().password())
+                    .press("Release by exception");
+            screen.shows("Released by exception.").follow("Show the certificate to print");
+            assertThat(screen.page().locator("body").innerText())
+                    .contains("to the paint shop next door", "not to be started", "WARNING");
+        }
+        assertThat(car.handoffs()).hasSize(1);
+        assertThat(car.findOpenItem()).isPresent();
+    }
+
+    @Test
+    void aDoubleClickMakesOneRecord(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/install").type("Part", intake.partNumber());
+            screen.page()
+                    .getByRole(
+                            AriaRole.BUTTON,
+                            new com.microsoft.playwright.Page.GetByRoleOptions()
+                                    .setName("Record")
+                                    .setExact(true))
+                    .dblclick();
+            screen.page().waitForURL("**/cars/" + car.id());
+        }
+        assertThat(car.history().stream()
+                        .filter(record -> Answer.textOf(record.path("kind")).equals("PART_CHANGED")))
+                .hasSize(1);
+    }
+
+    @Test
+    void aStalePageSaysWhoChangedWhatAndKeepsWhatWasTyped(Windows windows) {
+        Car car = shop().registers(aCar());
+        car.fits(shop().aPartFor("AIR_INTAKE"));
+        String item = car.openItem().id();
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/retunes/" + item);
+            shop().as(Role.MANAGER)
+                    .withIfMatch(
+                            shop().as(Role.MANAGER).get("/retune-items/" + item).etag())
+                    .patch("/retune-items/" + item, Body.of("assignee", "Tariq Boone"))
+                    .is(200);
+            screen.type("Done by", "Mira Lindqvist").press("Save the plan");
+
+            screen.shows("manager changed this").shows("Done by: Tariq Boone.");
+            assertThat(screen.field("Done by").inputValue()).isEqualTo("Mira Lindqvist");
+            screen.press("Save the plan").shows("The plan is saved.");
+            assertThat(screen.field("Done by").inputValue()).isEqualTo("Mira Lindqvist");
+        }
+    }
+
+    @Test
+    void whichCameFirstIsAskedWhereAMinuteHasMore(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        Calibration calibration = shop().issues(RevisionDraft.forThe(car).covers(intake));
+        java.time.Instant minute = java.time.Instant.now()
+                .minus(java.time.Duration.ofHours(2))
+                .truncatedTo(java.time.temporal.ChronoUnit.MINUTES);
+        car.flashes(org.bayhold.support.Facts.flash(calibration).with("effectiveAt", minute.plusSeconds(20)));
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/install")
+                    .type("Part", intake.partNumber())
+                    .unfold("When, who, odometer")
+                    .type("When", minute.toString().substring(0, 16))
+                    .press("Record")
+                    .shows("Say which came first.");
+            screen.page().getByText("This came after: Flash").click();
+            screen.press("Record").isAt("/cars/" + car.id());
+        }
+        car.gate().holdsFor("FLASH_AFTER_LAST_CHANGE", "READ_BACK_MATCHES", "RETUNE_CLEARED", "CUSTOMER_ACKNOWLEDGED");
+    }
+
+    @Test
+    void theMainJobNeedsNoScripts(Windows windows) {
+        FinishedCar finished = shop().finishesACar();
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        try (Screen screen = windows.open(shop(), Role.WRITER, Look.TABLET, false)) {
+            screen.to("/cars/" + car.id() + "/install").type("Part", intake.partNumber());
+            screen.press("Record").isAt("/cars/" + car.id());
+            assertThat(screen.gate()).isEqualTo("HOLD");
+            String path = "/cars/" + finished.car().id() + "/hand-over";
+            screen.to(path).press("Hand over").isAt(path).shows("Handed over, CLEAR.");
+        }
+        assertThat(finished.car().handoffs()).hasSize(1);
+    }
+
+    /** Flashed for what is on it and read back; nobody signed yet. */
+    private Car readBackCar() {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        car.fits(intake);
+        Calibration calibration = shop().issues(RevisionDraft.forThe(car).covers(intake));
+        car.flashes(calibration);
+        car.readsBack(calibration);
+        return car;
+    }
+}
