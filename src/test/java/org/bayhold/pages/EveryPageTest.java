@@ -72,7 +72,8 @@ class EveryPageTest implements OnH2 {
         FinishedCar finished = shop().finishesACar();
         Answer handoff = finished.car().handsOver();
         String held = "/cars/" + car.id();
-        String record = Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
+        String record =
+                Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
         return List.of(
                 "/",
                 "/search?q=northwind",

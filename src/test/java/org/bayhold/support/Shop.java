@@ -87,11 +87,6 @@ public final class Shop {
                 .press("Sign in");
     }
 
-    /** What signs a page. */
-    public String password() {
-        return password;
-    }
-
     /** A part spec in the catalogue. */
     public Part catalogues(Body part) {
         String id = as(Role.WRITER).post("/part-specs", part).is(201).id();
