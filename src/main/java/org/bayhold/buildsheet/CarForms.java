@@ -1,6 +1,7 @@
 package org.bayhold.buildsheet;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.UUID;
 import org.bayhold.identity.Caller;
 import org.bayhold.page.Form;
@@ -36,6 +37,11 @@ class CarForms {
             return page;
         }
         return page.addObject("car", car(caller, vehicleId)).addObject("ties", moments.ties(form, vehicleId));
+    }
+
+    /** What was recorded and looks odd is said on the page that follows, each oddity once. */
+    static void warn(Form form, Collection<String> warnings) {
+        warnings.stream().distinct().forEach(warning -> form.say("warning." + warning));
     }
 
     static boolean leadsOn(ModelAndView page) {

@@ -47,7 +47,7 @@ class CounterPages {
             form.check(request);
             try {
                 ArrivalView arrival = facts.record(call, id, arrivals, request).value();
-                arrival.warnings().forEach(warning -> form.say("warning." + warning));
+                CarForms.warn(form, arrival.warnings());
                 return form.done(CarForms.path(id), "said.arrived");
             } catch (Refusal refusal) {
                 throw CarForms.named(refusal);

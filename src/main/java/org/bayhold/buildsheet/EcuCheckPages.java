@@ -50,9 +50,7 @@ class EcuCheckPages {
             form.check(request);
             try {
                 ReadBackView check = facts.record(call, id, readBacks, request).value();
-                check.warnings().stream()
-                        .filter(warning -> !warning.equals("ARRIVAL_IMPLIED"))
-                        .forEach(warning -> form.say("warning." + warning));
+                CarForms.warn(form, check.warnings());
                 return form.done(CarForms.path(id), said(check));
             } catch (Refusal refusal) {
                 throw CarForms.named(refusal);

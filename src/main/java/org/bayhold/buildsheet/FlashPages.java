@@ -71,6 +71,7 @@ class FlashPages {
             form.check(request);
             try {
                 FlashView flash = facts.record(call, id, flashes, request).value();
+                CarForms.warn(form, flash.warnings());
                 return form.done(CarForms.path(id), "said.flash." + flash.outcome());
             } catch (Refusal refusal) {
                 throw CarForms.named(refusal).renamed(field -> field.equals("calibrationId") ? "calibration" : field);

@@ -3,7 +3,9 @@ package org.bayhold.buildsheet;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,11 +20,14 @@ import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
 import org.bayhold.identity.Caller;
+import org.bayhold.journal.Journal;
 import org.bayhold.page.SiteTime;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** A car's record in words, the newest first. */
 @Component
@@ -51,14 +56,27 @@ public class HistoryLines {
     private static final List<String> LABELLED = List.of("usage", "source");
 
     private final Histories histories;
+    private final Journal journal;
+    private final CarRecords records;
+    private final FactViews views;
     private final Catalog catalog;
     private final Calibrations calibrations;
     private final SiteTime time;
     private final MessageSource messages;
 
     HistoryLines(
-            Histories histories, Catalog catalog, Calibrations calibrations, SiteTime time, MessageSource messages) {
+            Histories histories,
+            Journal journal,
+            CarRecords records,
+            FactViews views,
+            Catalog catalog,
+            Calibrations calibrations,
+            SiteTime time,
+            MessageSource messages) {
         this.histories = histories;
+        this.journal = journal;
+        this.records = records;
+        this.views = views;
         this.catalog = catalog;
         this.calibrations = calibrations;
         this.time = time;
@@ -68,18 +86,36 @@ public class HistoryLines {
     public List<HistoryLine> of(UUID vehicleId, Instant knownAt, Caller caller) {
         List<HistoryView> history = new ArrayList<>(histories.of(vehicleId, knownAt, caller));
         Collections.reverse(history);
-        Names names = names(history);
+        Names names = names(history.stream().map(HistoryView::record).toList());
         return history.stream().map(view -> line(view, names)).toList();
+    }
+
+    /** Each of these records in one line: what happened, at which place, with which part or calibration. */
+    @Transactional(readOnly = true)
+    public Map<UUID, String> told(Collection<UUID> ids) {
+        List<Fact> facts = journal.entriesWith(Set.copyOf(ids)).stream()
+                .flatMap(entry -> records.fact(entry).stream())
+                .toList();
+        List<ObjectNode> flat = views.flat(facts);
+        Names names = names(flat);
+        Map<UUID, String> told = new HashMap<>();
+        for (ObjectNode record : flat) {
+            String what = what(String.valueOf(text(record, "kind")), record);
+            String part = part(record, names);
+            String with = part == null ? revision(record, names) : part;
+            told.put(UUID.fromString(String.valueOf(text(record, "id"))), with == null ? what : what + ": " + with);
+        }
+        return told;
     }
 
     private record Names(Map<UUID, PartSpec> parts, Map<UUID, Revision> revisions) {}
 
-    private Names names(List<HistoryView> history) {
+    private Names names(Collection<? extends JsonNode> told) {
         Set<UUID> parts = new HashSet<>();
         Set<UUID> revisions = new HashSet<>();
-        history.forEach(view -> {
-            parts.addAll(ids(view.record(), "partSpecId"));
-            revisions.addAll(ids(view.record(), "calibrationId"));
+        told.forEach(record -> {
+            parts.addAll(ids(record, "partSpecId"));
+            revisions.addAll(ids(record, "calibrationId"));
         });
         return new Names(
                 catalog.specs(parts),
@@ -105,16 +141,15 @@ public class HistoryLines {
         return new HistoryLine(
                 view.id(),
                 view.effectiveAt(),
-                what(view),
+                what(view.kind(), view.record()),
                 detail(view, names),
                 view.by(),
                 struck,
                 voiding == null && Voidings.isVoidable(view.kind()));
     }
 
-    private String what(HistoryView view) {
-        JsonNode record = view.record();
-        StringBuilder what = new StringBuilder(message("fact." + view.kind()));
+    private String what(String kind, JsonNode record) {
+        StringBuilder what = new StringBuilder(message("fact." + kind));
         for (String field : List.of("action", "outcome", "basis", "travel")) {
             String code = text(record, field);
             if (code != null) {

@@ -87,11 +87,12 @@ class InspectPages {
             try {
                 InspectionView view =
                         facts.record(call, id, inspections, request).value();
-                return form.done(
-                        CarForms.path(id),
-                        view.differences().isEmpty() ? "said.inspected" : "said.inspected.differs",
-                        view.lines().size(),
-                        view.differences().size());
+                CarForms.warn(form, view.warnings());
+                int places = view.lines().size();
+                int differences = view.differences().size();
+                return differences == 0
+                        ? form.done(CarForms.path(id), "said.inspected", places)
+                        : form.done(CarForms.path(id), "said.inspected.differs", places, differences);
             } catch (Refusal refusal) {
                 throw CarForms.named(refusal);
             }

@@ -105,6 +105,7 @@ class InstallPages {
                                 partChanges,
                                 typed.stream().map(InstallLines.Typed::request).toList())
                         .value();
+                CarForms.warn(form, recorded.warnings());
                 return form.done(
                         CarForms.path(id), "said.install", recorded.answers().size());
             } catch (Refusal refusal) {

@@ -14,6 +14,7 @@ import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.Vehicles;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -43,7 +44,14 @@ class RecordFacts {
     }
 
     /** The answers to several facts that were recorded in one write. */
-    record Several(List<ObjectNode> answers) {}
+    record Several(List<ObjectNode> answers) {
+        List<String> warnings() {
+            return answers.stream()
+                    .flatMap(answer -> answer.withArray("warnings").valueStream())
+                    .map(JsonNode::asString)
+                    .toList();
+        }
+    }
 
     /**
      * Several facts of one kind in one write, in the order given: all of them, or none where one is refused. The fields of a

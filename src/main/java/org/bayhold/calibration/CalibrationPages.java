@@ -84,6 +84,7 @@ class CalibrationPages {
             form.check(request);
             try {
                 CalibrationView issued = writes.issue(call, request).value();
+                issued.warnings().forEach(warning -> form.say("warning." + warning));
                 return form.done("/calibrations/" + issued.id(), "said.calibration-issued");
             } catch (Refusal refusal) {
                 throw refusal.renamed(field -> CalibrationForms.ofPage(field, lines));

@@ -1,5 +1,5 @@
 /** Categories with their effect groups, and the shop's part specs. */
-@ApplicationModule(allowedDependencies = {"identity", "journal", "refusal"})
+@ApplicationModule(allowedDependencies = {"identity", "journal", "page", "refusal"})
 @NullMarked
 package org.bayhold.catalog;
 

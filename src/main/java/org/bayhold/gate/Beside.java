@@ -59,7 +59,7 @@ class Beside {
                     label(place),
                     name(on, specs),
                     calibratedFor(car, place, specs),
-                    gap == null ? null : message("gate.why." + gap.why().name()),
+                    gap == null ? null : why(car, on, gap),
                     line == null ? null : line.since(),
                     gap == null && unnamed && on.state() == Fitted.State.FACTORY,
                     gap != null
@@ -69,6 +69,14 @@ class Beside {
         }
         lines.sort(Comparator.comparing((BesideLine line) -> !line.differs()).thenComparing(BesideLine::usual));
         return lines;
+    }
+
+    /** Where nobody knows the calibration, nobody can say how the part differs from it. */
+    private String why(CarState car, Fitted on, Gap gap) {
+        boolean unknown = car.revision().isEmpty() && !(car.inEcu() instanceof InEcu.Factory);
+        return unknown && on.state() != Fitted.State.UNKNOWN
+                ? message("beside.cannot-tell")
+                : message("gate.why." + gap.why().name());
     }
 
     private String calibratedFor(CarState car, Place place, Map<UUID, PartSpec> specs) {

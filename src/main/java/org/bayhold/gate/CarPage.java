@@ -1,6 +1,7 @@
 package org.bayhold.gate;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.HistoryLines;
@@ -46,13 +47,15 @@ class CarPage {
         VehicleView car = vehicles.view(id, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
         Decision decision = decisions.of(id, null, null);
         UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
+        RetuneItemView retune = item == null ? null : items.get(item);
         List<BesideLine> lines = beside.of(decision);
         return new ModelAndView("gate/car")
                 .addObject("car", car)
                 .addObject("gate", views.view(decision))
                 .addObject("stay", decision.car().stay())
-                .addObject("next", NextStep.of(decision, item))
-                .addObject("item", item == null ? null : items.get(item))
+                .addObject("steps", NextStep.all(decision, item))
+                .addObject("item", retune)
+                .addObject("told", retune == null ? Map.of() : histories.told(RetunePages.causes(retune)))
                 .addObject("settled", !decision.car().stay().inShop() && item == null)
                 .addObject("left", TodayPage.lastHandover(decision.car()))
                 .addObject(

@@ -1,6 +1,7 @@
 package org.bayhold.gate;
 
 import java.util.UUID;
+import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
@@ -118,9 +119,10 @@ class HandOverPages {
         Decision decision = decisions.of(id, null, null);
         VehicleView car = vehicles.view(id, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
         form.with("acknowledgedBy", car.customer().name());
-        decision.car().openItem().ifPresent(item -> page.addObject("itemId", item.id()));
+        UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
         return page.addObject("car", car)
                 .addObject("gate", views.view(decision))
+                .addObject("steps", NextStep.all(decision, item))
                 .addObject("inShop", decision.car().stay().inShop())
                 .addObject("leftBy", leftBy(decision))
                 .addObject("travels", Fact.Travel.values());

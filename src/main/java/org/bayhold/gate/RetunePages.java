@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.bayhold.buildsheet.Fact;
+import org.bayhold.buildsheet.HistoryLines;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
@@ -32,20 +33,28 @@ class RetunePages {
 
     private final RetuneItems items;
     private final PlanHistory planHistory;
+    private final HistoryLines histories;
     private final Vehicles vehicles;
     private final SiteTime time;
     private final Signatures signatures;
 
-    RetunePages(RetuneItems items, PlanHistory planHistory, Vehicles vehicles, SiteTime time, Signatures signatures) {
+    RetunePages(
+            RetuneItems items,
+            PlanHistory planHistory,
+            HistoryLines histories,
+            Vehicles vehicles,
+            SiteTime time,
+            Signatures signatures) {
         this.items = items;
         this.planHistory = planHistory;
+        this.histories = histories;
         this.vehicles = vehicles;
         this.time = time;
         this.signatures = signatures;
     }
 
-    /** An item with its car. */
-    record Row(RetuneItemView item, @Nullable VehicleView car) {}
+    /** An item with its car, and what caused it, each record once. */
+    record Row(RetuneItemView item, @Nullable VehicleView car, List<String> why) {}
 
     @Needs(Act.READ)
     @GetMapping("/retunes")
@@ -53,10 +62,23 @@ class RetunePages {
         List<RetuneItemView> outstanding = items.outstanding();
         Map<UUID, VehicleView> cars = vehicles.views(
                 outstanding.stream().map(RetuneItemView::vehicleId).toList(), caller);
+        Map<UUID, String> told = histories.told(
+                outstanding.stream().flatMap(item -> causes(item).stream()).toList());
         List<Row> rows = outstanding.stream()
-                .map(item -> new Row(item, cars.get(item.vehicleId())))
+                .map(item -> new Row(item, cars.get(item.vehicleId()), why(item, told)))
                 .toList();
         return new ModelAndView("gate/retunes", Map.of("rows", rows));
+    }
+
+    static List<UUID> causes(RetuneItemView item) {
+        return item.causes().stream().map(RetuneItemView.CauseView::recordId).toList();
+    }
+
+    private static List<String> why(RetuneItemView item, Map<UUID, String> told) {
+        return item.causes().stream()
+                .map(cause -> told.getOrDefault(cause.recordId(), cause.sentence()))
+                .distinct()
+                .toList();
     }
 
     @Needs(Act.READ)
@@ -118,6 +140,7 @@ class RetunePages {
             form.with("promisedAt", time.input(item.promisedAt()));
         }
         page.addObject("item", item)
+                .addObject("told", histories.told(causes(item)))
                 .addObject("car", vehicles.view(item.vehicleId(), caller).orElseThrow());
         if (item.status() == RetuneItemView.Status.OPEN) {
             Map<Fact.ClearanceBasis, List<DecisionView.CheckView>> evidence = new EnumMap<>(Fact.ClearanceBasis.class);

@@ -7,6 +7,7 @@
             "identity",
             "journal",
             "obd",
+            "page",
             "refusal",
             "vehicle"
         })

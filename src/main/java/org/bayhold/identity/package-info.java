@@ -1,5 +1,5 @@
 /** Users, roles and tokens, and the one table of who may do what. */
-@ApplicationModule(allowedDependencies = {"journal", "refusal"})
+@ApplicationModule(allowedDependencies = {"journal", "page", "refusal"})
 @NullMarked
 package org.bayhold.identity;
 

@@ -1,5 +1,6 @@
 package org.bayhold.journal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -19,6 +20,13 @@ public class Journal {
     /** Every entry of a chain, in order. */
     public List<Entry> entriesOf(UUID chainId) {
         return entries.bodiesOf(chainId).stream()
+                .map(body -> json.read(body, Entry.class))
+                .toList();
+    }
+
+    /** The entries that recorded {@code ids}, of any chain, in no order. */
+    public List<Entry> entriesWith(Collection<UUID> ids) {
+        return entries.bodiesWith(ids).stream()
                 .map(body -> json.read(body, Entry.class))
                 .toList();
     }

@@ -1,5 +1,5 @@
 /** Customers' cars, their VINs and owners. */
-@ApplicationModule(allowedDependencies = {"identity", "journal", "obd", "refusal"})
+@ApplicationModule(allowedDependencies = {"identity", "journal", "obd", "page", "refusal"})
 @NullMarked
 package org.bayhold.vehicle;
 

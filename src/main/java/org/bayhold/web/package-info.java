@@ -1,5 +1,6 @@
 /** The shell around the modules: errors, limits and common formats of HTTP. */
-@ApplicationModule(allowedDependencies = {"identity", "journal", "refusal"})
+@ApplicationModule(
+        allowedDependencies = {"calibration", "catalog", "identity", "journal", "page", "refusal", "vehicle"})
 @NullMarked
 package org.bayhold.web;
 

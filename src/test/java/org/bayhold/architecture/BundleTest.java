@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,6 +26,7 @@ import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fitted;
+import org.bayhold.calibration.Purpose;
 import org.bayhold.catalog.Category;
 import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
@@ -32,6 +34,7 @@ import org.bayhold.gate.Reason;
 import org.bayhold.gate.Risk;
 import org.bayhold.identity.Role;
 import org.bayhold.refusal.Code;
+import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Vin;
 import org.junit.jupiter.api.Test;
 import org.springframework.context.support.ResourceBundleMessageSource;
@@ -44,6 +47,38 @@ class BundleTest {
                     SOURCES.uses().stream(), TemplateKeys.under(Path.of("src/main/resources/templates")).stream())
             .toList();
 
+    private static final Reason[] PASSING = {
+        Reason.ALL_PARTS_KNOWN, Reason.FLASHED, Reason.FOUND_BY_READ_BACK, Reason.FACTORY_THROUGHOUT,
+        Reason.NO_CHANGE_SINCE, Reason.CHANGE_SIGNED_OFF, Reason.IN_FORCE, Reason.COVERED,
+        Reason.READ_BACK_SHOWS_IT, Reason.NOT_ASKED_FOR, Reason.NOTHING_OPEN, Reason.ACKNOWLEDGED,
+        Reason.ANOTHER_PERSON
+    };
+
+    /** What may be odd about a record that stands all the same. */
+    private static final Set<String> WARNINGS = Set.of(
+            "ODOMETER_RAN_BACKWARDS",
+            "ARRIVAL_IMPLIED",
+            "CVN_IS_THE_FACTORYS",
+            "CALID_LONGER_THAN_16",
+            "CVN_NOT_8_HEX_DIGITS");
+
+    /** What a line of a car's record says of its fields. */
+    private static final Set<String> SAID = Set.of(
+            "serial",
+            "ecuHardware",
+            "calid",
+            "cvn",
+            "fileSha256",
+            "reason",
+            "limitations",
+            "signedBy",
+            "acknowledgedBy",
+            "assignee",
+            "performedBy",
+            "note",
+            "text",
+            "odometerKm");
+
     /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
     private static final Map<String, Family> FAMILIES = Map.ofEntries(
             family("problem.", ends(Code.values(), Code::slug)),
@@ -55,16 +90,39 @@ class BundleTest {
             family("fitted.", names(Fitted.State.values())),
             family("action.", names(Fact.Action.values())),
             family("outcome.", both(names(Fact.Outcome.values()), names(Outcome.values()))),
-            family("basis.", names(Fact.ClearanceBasis.values()), names(Fact.HandoffBasis.values())),
+            family(
+                    "basis.",
+                    both(names(Fact.ClearanceBasis.values()), Set.of("CAUSES_VOIDED")),
+                    names(Fact.HandoffBasis.values())),
             family("risk.", names(Risk.values())),
+            family("next.", failures()),
+            family("refused.", ends(Code.values(), Code::slug)),
+            family("said.flash.", names(Fact.Outcome.values())),
+            family("said.handed-over.", names(Fact.HandoffBasis.values())),
+            family("history.", SAID),
+            family("register.warning.", names(Vin.Warning.values())),
+            family("warning.", WARNINGS),
+            family("signal.", Set.of("WARNING", "CAUTION", "NOTICE")),
+            family("car.in-ecu.", Set.of("FACTORY", "UNKNOWN", "NOT_OURS", "FAILED")),
+            family("car.left.", names(Fact.HandoffBasis.values())),
+            family("done-by.", names(Fact.Source.values())),
+            family("source.", Set.of(Fact.Source.CUSTOMER_REPORTED.name())),
+            family("usage.", names(Fact.Usage.values())),
+            family("install.action.", names(Fact.Action.values())),
+            family("flash.outcome.", names(Fact.Outcome.values())),
+            family("purpose.", names(Purpose.values())),
+            family("baseline.", names(Baseline.values())),
             family("role.", names(Role.values())),
             family("travel.", names(Fact.Travel.values())),
             family("check.", asked(), names(Check.values())),
-            family("fact.", Set.of("PART_CHANGED", "FLASHED", "READ_BACK", "INSPECTED", "CLEARED"), kinds()),
+            family("fact.", both(kinds(), Set.of("VEHICLE_REGISTERED", "VEHICLE_AMENDED"))),
             family("certificate.", Set.of("before", "after")),
             family("certificate.how.", Set.of("FLASHED", "FOUND", "NOT_OURS", "FAILED")),
             family("certificate.released.", names(Fact.HandoffBasis.values())),
             family("certificate.meaning.", names(Fact.HandoffBasis.values())));
+
+    /** A sentence that differs by a number is read as if it only showed it. */
+    private static final Pattern CHOICE = Pattern.compile("\\{(\\d),choice,[^{}]*(?:\\{\\d\\}[^{}]*)*\\}");
 
     private record Family(Set<String> needed, Set<String> possible) {}
 
@@ -89,7 +147,7 @@ class BundleTest {
         asked.addAll(SOURCES.literals());
         FAMILIES.forEach((prefix, family) -> family.possible().forEach(end -> asked.add(prefix + end)));
 
-        assertThat(new TreeSet<>(BUNDLE.keySet())).isSubsetOf(asked);
+        assertThat(BUNDLE.keySet().stream().filter(key -> !asked.contains(key))).isEmpty();
     }
 
     /** Spring formats a sentence only where it has arguments; elsewhere braces and doubled quotes would be shown as they are. */
@@ -102,6 +160,9 @@ class BundleTest {
 
         assertThat(BUNDLE.entrySet().stream()
                         .filter(sentence -> !formatted.contains(sentence.getKey()))
+                        .filter(sentence -> formatted.stream()
+                                .noneMatch(prefix -> prefix.endsWith(".")
+                                        && sentence.getKey().startsWith(prefix)))
                         .filter(sentence -> sentence.getValue().matches(".*(''|\\{\\d).*")))
                 .isEmpty();
     }
@@ -111,7 +172,7 @@ class BundleTest {
         List<String> wrong = new ArrayList<>();
         for (KeyUse use : USES) {
             if (use.arguments() > 0 && BUNDLE.containsKey(use.key())) {
-                String sentence = BUNDLE.get(use.key());
+                String sentence = CHOICE.matcher(BUNDLE.get(use.key())).replaceAll("{$1}");
                 String shown = new MessageFormat(sentence, Locale.ENGLISH).format(samples(use.arguments()));
                 if (!shown.equals(byHand(sentence, use.arguments()))) {
                     wrong.add(use + " is shown as: " + shown);
@@ -197,6 +258,13 @@ class BundleTest {
                         .replaceAll("(?<=[a-z])(?=[A-Z])", "_")
                         .toUpperCase(Locale.ROOT))
                 .collect(Collectors.toSet());
+    }
+
+    /** A reason that lets a check pass leaves nothing to do. */
+    private static Set<String> failures() {
+        Set<String> failures = new TreeSet<>(names(Reason.values()));
+        failures.removeAll(names(PASSING));
+        return failures;
     }
 
     private static Set<String> names(Enum<?>[] values) {

@@ -23,6 +23,7 @@ import jakarta.persistence.OneToOne;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.bayhold.identity.ForEverybody;
 import org.bayhold.identity.Needs;
 import org.springframework.data.repository.Repository;
 import org.springframework.stereotype.Controller;
@@ -64,6 +65,8 @@ final class ShapeRules {
             .and(Predicates.metaAnnotatedWith(RequestMapping.class))
             .should()
             .beAnnotatedWith(Needs.class)
+            .orShould()
+            .beAnnotatedWith(ForEverybody.class)
             .because("a route without it is refused to everybody");
 
     static final ArchRule REPOSITORIES_ARE_PLURAL =

@@ -34,8 +34,8 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
     /** Which argument of a call to Refusal is the key; what follows it are the sentence's arguments. */
     private static final Map<String, Integer> OF_REFUSAL =
             Map.of("invalid", 1, "notFound", 0, "conflict", 1, "forbidden", 0, "of", 1);
-    /** Calls that show a sentence without arguments. */
-    private static final Set<String> PLAIN = Set.of("message", "sentence", "getMessage");
+    /** Calls whose argument of this number is a key, and all that follows it the sentence's arguments. */
+    private static final Map<String, Integer> OF_PAGES = Map.of("message", 0, "sentence", 0, "say", 0, "done", 1);
 
     private final Trees trees;
     private final List<KeyUse> uses = new ArrayList<>();
@@ -86,8 +86,11 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
         if (isOnRefusal(call.getMethodSelect()) && OF_REFUSAL.containsKey(method)) {
             int key = OF_REFUSAL.get(method);
             use(arguments.get(key), arguments.size() - key - 1, unit);
-        } else if (PLAIN.contains(method) && !arguments.isEmpty()) {
+        } else if (method.equals("getMessage") && !arguments.isEmpty()) {
             use(arguments.get(0), 0, unit);
+        } else if (arguments.size() > OF_PAGES.getOrDefault(method, Integer.MAX_VALUE)) {
+            int key = OF_PAGES.get(method);
+            use(arguments.get(key), arguments.size() - key - 1, unit);
         }
         return super.visitMethodInvocation(call, unit);
     }

@@ -17,6 +17,17 @@ final class TemplateKeys {
             Pattern.compile("(?<key>[a-z][\\w.-]*)(\\((?<arguments>(\\$\\{[^}]*\\}|[^})])*)\\))?\\}.*");
     private static final Pattern COMPUTED = Pattern.compile("\\$\\{'(?<prefix>[a-z][\\w.-]*\\.)' \\+ [^}]*\\}.*");
 
+    /** A sentence that the page's own code chose: its key is a text of the sources. */
+    private static final Pattern CHOSEN =
+            Pattern.compile("\\$\\{(step\\.sentence|step\\.page|row\\.next\\.sentence|note|refused)\\}\\}.*");
+
+    /** The label of a constant, by its kind. */
+    private static final Pattern LABEL = Pattern.compile("@ui\\.label\\('(?<kind>[\\w.-]+)', ");
+
+    /** The same, through the fragments that show constants to choose from. */
+    private static final Pattern CHOICE =
+            Pattern.compile("(?:choice|picks)\\(.*?'(?<kind>[a-z][\\w.-]*)', \\$\\{\\w+\\}");
+
     private TemplateKeys() {}
 
     static List<KeyUse> under(Path folder) {
@@ -36,9 +47,14 @@ final class TemplateKeys {
             for (int i = 0; i < lines.size(); i++) {
                 String where = template.getFileName() + ":" + (i + 1);
                 String rest = lines.get(i);
+                for (Pattern kinds : List.of(LABEL, CHOICE)) {
+                    kinds.matcher(rest).results().forEach(kind -> uses.add(new KeyUse(kind.group(1) + ".", 0, where)));
+                }
                 for (Matcher any = ANY.matcher(rest); any.find(); any = ANY.matcher(rest)) {
                     rest = any.group("what");
-                    uses.add(use(rest, where));
+                    if (!CHOSEN.matcher(rest).matches()) {
+                        uses.add(use(rest, where));
+                    }
                 }
             }
             return uses;
@@ -47,11 +63,22 @@ final class TemplateKeys {
         }
     }
 
+    /** Arguments are counted, not what they are computed from. */
+    private static int count(String arguments) {
+        int depth = 0;
+        int count = 1;
+        for (char c : arguments.toCharArray()) {
+            depth += c == '(' || c == '{' ? 1 : c == ')' || c == '}' ? -1 : 0;
+            count += c == ',' && depth == 0 ? 1 : 0;
+        }
+        return count;
+    }
+
     private static KeyUse use(String text, String where) {
         Matcher written = WRITTEN_OUT.matcher(text);
         if (written.matches()) {
             String arguments = written.group("arguments");
-            int count = arguments == null ? 0 : arguments.split(",", -1).length;
+            int count = arguments == null ? 0 : count(arguments);
             return new KeyUse(written.group("key"), count, where);
         }
         Matcher computed = COMPUTED.matcher(text);
