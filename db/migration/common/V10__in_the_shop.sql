@@ -3,3 +3,6 @@
 alter table vehicle add column in_shop boolean default true not null;
 alter table vehicle add column stay_since timestamp(6) with time zone;
 create index vehicle_stay on vehicle (in_shop, stay_since);
+
+-- When the password was set: a session that began before that ends.
+alter table app_user add column password_since timestamp(6) with time zone;

@@ -1,6 +1,7 @@
 package org.bayhold.identity;
 
 import jakarta.servlet.DispatcherType;
+import java.time.Clock;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -31,7 +32,7 @@ class PageSecurity {
 
     @Bean
     @Order(4)
-    SecurityFilterChain pageChain(HttpSecurity http, SignIn signIn, Users users) {
+    SecurityFilterChain pageChain(HttpSecurity http, SignIn signIn, Users users, Clock clock) {
         HttpSessionRequestCache asked = new HttpSessionRequestCache();
         SavedRequestAwareAuthenticationSuccessHandler toThePageAskedFor =
                 new SavedRequestAwareAuthenticationSuccessHandler();
@@ -46,8 +47,12 @@ class PageSecurity {
                                 .anyRequest()
                                 .authenticated())
                 .requestCache(cache -> cache.requestCache(asked))
-                .formLogin(form ->
-                        form.loginPage(SIGN_IN).successHandler(ended::signedIn).failureHandler(ended::notSignedIn))
+                .formLogin(form -> form.loginPage(SIGN_IN)
+                        .successHandler((request, response, signedIn) -> {
+                            request.getSession().setAttribute(PresentRoles.SINCE, clock.instant());
+                            ended.signedIn(request, response, signedIn);
+                        })
+                        .failureHandler(ended::notSignedIn))
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl(SIGN_IN + "?out"))
                 .exceptionHandling(handling ->
                         handling.authenticationEntryPoint(ended::unknown).accessDeniedHandler(ended::refused))

@@ -116,6 +116,64 @@ public class People {
                 .value();
     }
 
+    /** What changed about a user. */
+    record UserChanged(UUID id, Set<Role> roles, boolean enabled) {}
+
+    /** That a password was set; which one is nobody's business. */
+    record PasswordSet(UUID id) {}
+
+    /**
+     * Other roles, or no sign-in any more; in force at the person's next request.
+     *
+     * @throws Refusal NOT_FOUND; INVALID without a role; CONFLICT for an administrator who would lock out himself
+     */
+    Person change(Call call, UUID id, Set<Role> roles, boolean enabled) {
+        call.caller().must(Act.MANAGE_USERS);
+        if (roles.isEmpty()) {
+            throw Refusal.invalid("roles", "user.roles");
+        }
+        if (id.equals(call.caller().userId()) && !(enabled && roles.contains(Role.ADMINISTRATOR))) {
+            throw Refusal.conflict("roles", "user.lock-out");
+        }
+        return writes.write(call.request(), Chains.IDENTITY, Person.class, chain -> {
+                    UserRow row = row(id);
+                    row.change(roles, enabled);
+                    chain.append("USER_CHANGED", Ids.next(), chain.recordedAt(), new UserChanged(id, roles, enabled));
+                    return new Person(id, row.username(), roles, enabled);
+                })
+                .value();
+    }
+
+    /**
+     * A new password, set by an administrator or by the person; every session that began before ends.
+     *
+     * @throws Refusal NOT_FOUND; FORBIDDEN; INVALID for a password against the rules
+     */
+    Person setPassword(Call call, UUID id, String password) {
+        if (!id.equals(call.caller().userId())) {
+            call.caller().must(Act.MANAGE_USERS);
+        }
+        rule.check(password, row(id).username());
+        String hash = Objects.requireNonNull(passwords.encode(password));
+        return writes.write(call.request(), Chains.IDENTITY, Person.class, chain -> {
+                    UserRow row = row(id);
+                    row.newPassword(hash, chain.recordedAt());
+                    chain.append("PASSWORD_SET", Ids.next(), chain.recordedAt(), new PasswordSet(id));
+                    return new Person(id, row.username(), Set.copyOf(row.roles()), row.enabled());
+                })
+                .value();
+    }
+
+    @Transactional(readOnly = true)
+    public Person get(UUID id) {
+        UserRow row = row(id);
+        return new Person(id, row.username(), Set.copyOf(row.roles()), row.enabled());
+    }
+
+    private UserRow row(UUID id) {
+        return users.withRoles(id).orElseThrow(() -> Refusal.notFound("user.not-found"));
+    }
+
     private void add(String username, Role role, String hash) {
         UUID id = Ids.next();
         UserAdded added = new UserAdded(id, username, Set.of(role));

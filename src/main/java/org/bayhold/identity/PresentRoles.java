@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
 import java.io.IOException;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.security.core.context.SecurityContext;
@@ -15,6 +16,9 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /** Reads the roles of whoever is signed in anew at each request, so that a role taken away is gone at once, on every server. */
 final class PresentRoles extends OncePerRequestFilter {
+    /** Session attribute: when the person signed in. */
+    static final String SINCE = "org.bayhold.signed-in-at";
+
     private static final Set<String> FILES = Set.of("css", "js", "webjars");
 
     private final Users users;
@@ -33,8 +37,9 @@ final class PresentRoles extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (SecurityContextHolder.getContext().getAuthentication() instanceof CallerAuthentication session) {
-            Optional<UserRow> user =
-                    users.withRoles(session.getPrincipal().userId()).filter(UserRow::enabled);
+            Optional<UserRow> user = users.withRoles(session.getPrincipal().userId())
+                    .filter(UserRow::enabled)
+                    .filter(row -> row.outlasts(began(request)));
             SecurityContext present = SecurityContextHolder.createEmptyContext();
             user.map(row -> new Caller(row.getId(), row.username(), row.roles(), null, false))
                     .map(CallerAuthentication::new)
@@ -49,5 +54,10 @@ final class PresentRoles extends OncePerRequestFilter {
             }
         }
         chain.doFilter(request, response);
+    }
+
+    private static Instant began(HttpServletRequest request) {
+        HttpSession session = request.getSession(false);
+        return session != null && session.getAttribute(SINCE) instanceof Instant since ? since : Instant.MIN;
     }
 }

@@ -14,6 +14,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.AppendOnly;
+import org.jspecify.annotations.Nullable;
 
 /** A person who may sign in. */
 @Entity
@@ -27,6 +28,7 @@ class UserRow extends AppendOnly<UUID> {
     private String passwordHash;
     private boolean enabled;
     private Instant createdAt;
+    private @Nullable Instant passwordSince;
 
     @ElementCollection
     @CollectionTable(name = "app_user_role", joinColumns = @JoinColumn(name = "user_id"))
@@ -44,6 +46,23 @@ class UserRow extends AppendOnly<UUID> {
         this.enabled = true;
         this.roles = EnumSet.copyOf(roles);
         this.createdAt = createdAt;
+    }
+
+    /** Roles and whether the person may sign in at all, from now on. */
+    void change(Set<Role> roles, boolean enabled) {
+        this.roles.clear();
+        this.roles.addAll(roles);
+        this.enabled = enabled;
+    }
+
+    void newPassword(String passwordHash, Instant since) {
+        this.passwordHash = passwordHash;
+        this.passwordSince = since;
+    }
+
+    /** Whether a session that began then is still good. */
+    boolean outlasts(Instant began) {
+        return passwordSince == null || !began.isBefore(passwordSince);
     }
 
     @Override

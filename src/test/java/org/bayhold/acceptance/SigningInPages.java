@@ -125,6 +125,70 @@ public abstract class SigningInPages implements OnADatabase {
         assertThat(signIn.html()).doesNotContain("<style", " style=", " onclick=", "<script>");
     }
 
+    @Test
+    void whoeverMayNoLongerSignInIsOutAtTheNextClick() {
+        Visitor admin = shop().visitor(Role.ADMIN);
+        String name = name();
+        admin.opens("/users");
+        admin.sends("/users", Map.of("username", name, "password", GOOD, "roles", "WRITER"))
+                .is(200);
+        Visitor writer = shop().visitor();
+        writer.signsIn(name, GOOD).is(200);
+        writer.opens("/cars/new").is(200);
+
+        String page = pageOf(admin, name);
+        admin.opens(page).is(200);
+        admin.sends(page, Map.of("roles", "AUDITOR", "enabled", "true")).is(200);
+        writer.opens("/cars/new").is(403);
+        writer.opens("/today").is(200);
+        admin.opens(page).is(200);
+        admin.sends(page, Map.of("roles", "AUDITOR")).is(200);
+        assertThat(writer.opens("/today").path()).isEqualTo("/sign-in");
+        assertThat(shop().visitor().signsIn(name, GOOD).is(401).text()).contains("Name or password is wrong.");
+    }
+
+    @Test
+    void aNewPasswordEndsTheSessionsOfTheOldOne() {
+        Visitor admin = shop().visitor(Role.ADMIN);
+        String name = name();
+        admin.opens("/users");
+        admin.sends("/users", Map.of("username", name, "password", GOOD, "roles", "WRITER"))
+                .is(200);
+        Visitor elsewhere = shop().visitor();
+        elsewhere.signsIn(name, GOOD).is(200);
+        Visitor here = shop().visitor();
+        here.signsIn(name, GOOD).is(200);
+        String other = "six jacks under the ramp";
+
+        here.opens("/password").is(200);
+        here.sends("/password", Map.of("password", "not this one", "newPassword", other, "passwordAgain", other))
+                .is(400);
+        assertThat(here.sends("/password", Map.of("password", GOOD, "newPassword", other, "passwordAgain", other))
+                        .is(200)
+                        .text())
+                .contains("The new password holds from now on.");
+        here.opens("/today").is(200);
+        assertThat(elsewhere.opens("/today").path()).isEqualTo("/sign-in");
+        shop().visitor().signsIn(name, GOOD).is(401);
+        shop().visitor().signsIn(name, other).is(200);
+    }
+
+    @Test
+    void anAdministratorCannotLockEverybodyOut() {
+        Visitor admin = shop().visitor(Role.ADMIN);
+        String page = pageOf(admin, Role.ADMIN.user());
+        admin.opens(page).is(200);
+        assertThat(admin.sends(page, Map.of("roles", "WRITER", "enabled", "true"))
+                        .is(409)
+                        .text())
+                .contains("You would lock yourself out.");
+        admin.opens("/users").is(200);
+    }
+
+    private static String pageOf(Visitor admin, String name) {
+        return admin.opens("/users").html().replaceAll("(?s).*href=\"(/users/[^\"]+)\">" + name + "<.*", "$1");
+    }
+
     private static String name() {
         return "u" + UUID.randomUUID().toString().substring(0, 12);
     }

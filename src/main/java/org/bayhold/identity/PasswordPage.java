@@ -1,0 +1,53 @@
+package org.bayhold.identity;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import org.bayhold.page.Form;
+import org.bayhold.refusal.Refusal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.ModelAndView;
+
+/** One's own password. */
+@Controller
+class PasswordPage {
+    private static final String VIEW = "identity/password";
+
+    private final People people;
+    private final Signatures signatures;
+    private final Clock clock;
+
+    PasswordPage(People people, Signatures signatures, Clock clock) {
+        this.people = people;
+        this.signatures = signatures;
+        this.clock = clock;
+    }
+
+    @ForEverybody
+    @GetMapping("/password")
+    ModelAndView form(Caller caller, Form form) {
+        return form.show(VIEW).addObject("name", caller.username());
+    }
+
+    /** The present password signs for the new one; this session goes on, any other of the person ends. */
+    @ForEverybody
+    @PostMapping("/password")
+    ModelAndView change(Call call, Form form, HttpServletRequest request) {
+        ModelAndView page = form.submit(VIEW, () -> {
+            String password = form.secret("newPassword");
+            if (!password.equals(form.secret("passwordAgain"))) {
+                throw Refusal.invalid("passwordAgain", "password.not-the-same");
+            }
+            Call signed = signatures.sign(call, form.secret("password"));
+            try {
+                people.setPassword(signed, call.caller().userId(), password);
+            } catch (Refusal refusal) {
+                throw refusal.renamed(field -> field.equals("password") ? "newPassword" : field);
+            }
+            request.getSession().setAttribute(PresentRoles.SINCE, clock.instant());
+            return form.done("/password", "password.changed");
+        });
+        return page.addObject("name", call.caller().username());
+    }
+}
