@@ -30,7 +30,10 @@ import org.springframework.web.servlet.ModelAndView;
 @Controller
 class InstallPages {
     private static final String VIEW = "buildsheet/install";
+    /** What the list begins with; it follows the typing where scripts run. */
     private static final int OFFERED_PARTS = 200;
+
+    private static final int SUGGESTED_PARTS = 30;
     private static final int FOUND_CARS = 20;
     private static final int MOST_LINES = 30;
     private static final Pattern OF_A_FACT = Pattern.compile("facts\\[(\\d+)]\\.(.+)");
@@ -83,6 +86,15 @@ class InstallPages {
     @GetMapping("/cars/{id}/install")
     ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
         return page(form.show(VIEW), caller, id, form, 1);
+    }
+
+    /** What the catalogue has for the words that are being typed, whichever field they are typed in. */
+    @Needs(Act.RECORD_ON_CAR)
+    @GetMapping("/parts/suggestions")
+    ModelAndView suggestions(@RequestParam Map<String, String> typed) {
+        String words = typed.values().stream().findFirst().orElse("");
+        return new ModelAndView(
+                "buildsheet/fields :: parts", Map.of("parts", catalog.find(null, words, SUGGESTED_PARTS)));
     }
 
     /** One more part on the same page; nothing is recorded. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.web.client.HttpServerErrorException;
 import org.springframework.web.client.RestClient;
@@ -40,13 +41,27 @@ final class DemoCalls implements AutoCloseable {
 
     /** The same key and body make the same record once, whichever of several servers asks first. */
     JsonNode post(String by, String path, String key, JsonNode body) {
+        return send(HttpMethod.POST, by, path, key, body);
+    }
+
+    /** The same for what is there already, whatever its version. */
+    JsonNode patch(String by, String path, String key, JsonNode body) {
+        return send(HttpMethod.PATCH, by, path, key, body);
+    }
+
+    private JsonNode send(HttpMethod method, String by, String path, String key, JsonNode body) {
         String token = token(by);
         for (int attempt = 1; ; attempt++) {
             try {
-                return Objects.requireNonNull(api.post()
+                return Objects.requireNonNull(api.method(method)
                         .uri(path)
                         .headers(headers -> headers.setBearerAuth(token))
                         .header("Idempotency-Key", "demo-shop-" + key)
+                        .headers(headers -> {
+                            if (method.equals(HttpMethod.PATCH)) {
+                                headers.setIfMatch("*");
+                            }
+                        })
                         .contentType(MediaType.APPLICATION_JSON)
                         .body(body)
                         .retrieve()

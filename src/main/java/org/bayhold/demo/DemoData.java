@@ -36,7 +36,7 @@ record DemoData(Map<String, ObjectNode> parts, Map<String, ObjectNode> calibrati
         }
     }
 
-    /** One thing done: everything but {@code by}, {@code does}, {@code ago} and {@code as} is the body of the call. */
+    /** One thing done: everything but {@code by, does, ago, as, promisedIn} is the body of the call. */
     record Step(ObjectNode fields) {
         @com.fasterxml.jackson.annotation.JsonCreator(
                 mode = com.fasterxml.jackson.annotation.JsonCreator.Mode.DELEGATING)
@@ -56,12 +56,18 @@ record DemoData(Map<String, ObjectNode> parts, Map<String, ObjectNode> calibrati
             return ago.isEmpty() ? null : Duration.parse(ago.endsWith("d") ? "P" + ago : "PT" + ago);
         }
 
+        /** How long after the shop was filled something is promised for; negative where it is overdue, null where it is not. */
+        @Nullable Duration promisedIn() {
+            String in = fields.path("promisedIn").asString("");
+            return in.isEmpty() ? null : Duration.parse("PT" + in);
+        }
+
         String as() {
             return fields.path("as").asString("");
         }
 
         ObjectNode body() {
-            return fields.deepCopy().remove(List.of("by", "does", "ago", "as"));
+            return fields.deepCopy().remove(List.of("by", "does", "ago", "as", "promisedIn"));
         }
     }
 

@@ -105,9 +105,13 @@ final class DemoFilling {
                 case "withdrawal" ->
                     "/calibrations/" + body.remove("calibrationId").asString() + "/withdrawal";
                 case "corrections" -> "/part-specs/" + body.remove("partSpecId").asString() + "/corrections";
+                case "plan" -> "/retune-items/" + retuneItem;
                 default -> "/vehicles/" + id + "/" + step.does();
             };
-            JsonNode answer = calls.post(step.by(), path, name + "-" + ++steps, body);
+            String key = name + "-" + ++steps;
+            JsonNode answer = step.does().equals("plan")
+                    ? calls.patch(step.by(), path, key, body)
+                    : calls.post(step.by(), path, key, body);
             if (answer.path("retuneItemId").isString()) {
                 retuneItem = answer.path("retuneItemId").asString();
             }
@@ -142,6 +146,10 @@ final class DemoFilling {
         Duration ago = step.ago();
         if (ago != null) {
             body.put("effectiveAt", Objects.requireNonNull(start).minus(ago).toString());
+        }
+        Duration promised = step.promisedIn();
+        if (promised != null) {
+            body.put("promisedAt", Objects.requireNonNull(start).plus(promised).toString());
         }
         return body;
     }

@@ -3,6 +3,8 @@ package org.bayhold.gate;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
@@ -67,7 +69,9 @@ class TodayPage {
     @GetMapping("/today")
     ModelAndView today(Caller caller) {
         Instant now = clock.instant();
-        List<Row> here = rows(vehicles.inShop(MOST, caller), now);
+        List<Row> here = new ArrayList<>(rows(vehicles.inShop(MOST, caller), now));
+        // what is promised first stands first; the rest as it came in
+        here.sort(Comparator.comparing(Row::promisedAt, Comparator.nullsLast(Comparator.naturalOrder())));
         List<Row> gone = rows(vehicles.leftSince(now.minus(LEFT_LATELY), MOST_GONE, caller), now);
         return new ModelAndView("gate/today")
                 .addObject("here", here)

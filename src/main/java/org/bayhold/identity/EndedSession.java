@@ -34,7 +34,10 @@ final class EndedSession {
     /** Nobody is signed in, and the page is not open. */
     void unknown(HttpServletRequest request, HttpServletResponse response, AuthenticationException failure)
             throws IOException, ServletException {
-        if (isOwnForm(request)) {
+        if (request.getHeader("HX-Request") != null) {
+            // a part of a page that is open: its own next step asks for the sign-in
+            response.sendError(Code.UNAUTHENTICATED.status());
+        } else if (isOwnForm(request)) {
             forward(AGAIN, request, response);
         } else {
             toSignIn.commence(request, response, failure);

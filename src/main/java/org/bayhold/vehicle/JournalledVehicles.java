@@ -67,12 +67,14 @@ class JournalledVehicles implements JournalledRows {
         };
     }
 
-    /** Hardware and odometer follow from the facts of the car, which its row only shows. */
+    /** Hardware, odometer and whether it is here follow from the facts of the car, which its row only shows. */
     private JournalledRow registered(Entry entry) {
         VehicleRegistered registered = json.read(entry.record(), VehicleRegistered.class);
         return JournalledRow.of(VEHICLES, new VehicleRow(entry.chain(), registered, entry.seq(), entry.recordedAt()))
                 .without("ecu_hardware")
-                .without("odometer_km");
+                .without("odometer_km")
+                .without("in_shop")
+                .without("stay_since");
     }
 
     private JournalledRow amended(JournalledRow before, Entry entry) {

@@ -32,7 +32,7 @@ final class TypedColumns {
                             + " and e.body like '%' || cast(t.record_id as varchar) || '%'"));
 
     /** Follow from other columns or from facts, and are there to be searched. */
-    private static final Set<String> SHOWN = Set.of("name_key", "ecu_hardware", "odometer_km");
+    private static final Set<String> SHOWN = Set.of("name_key", "ecu_hardware", "odometer_km", "in_shop", "stay_since");
 
     /** Columns of a car that show its present: a wrong one is found at the end of its chain. */
     private static final Set<String> PRESENT = Set.of(

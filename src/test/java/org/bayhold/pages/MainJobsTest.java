@@ -251,6 +251,37 @@ class MainJobsTest implements OnH2 {
         assertThat(finished.car().handoffs()).hasSize(1);
     }
 
+    @Test
+    void theCatalogueIsOfferedWhileSomebodyTypes(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part intake = shop().aPartFor("AIR_INTAKE");
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id() + "/install");
+            screen.page()
+                    .waitForResponse(
+                            response -> response.url().contains("/parts/suggestions"),
+                            () -> screen.field("Part")
+                                    .pressSequentially(intake.partNumber().substring(0, 6)));
+            screen.page()
+                    .locator("#parts option[value*='" + intake.partNumber() + "']")
+                    .waitFor(new com.microsoft.playwright.Locator.WaitForOptions()
+                            .setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED));
+        }
+    }
+
+    @Test
+    void aPageThatIsLookedAtAgainShowsWhatOthersDid(Windows windows) {
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/");
+            Car car = shop().registers(aCar().with("plate", "LATE 1"));
+            assertThat(screen.page().locator("main").innerText()).doesNotContain("LATE 1");
+            screen.page().evaluate("window.dispatchEvent(new Event('focus'))");
+            screen.page().getByText("LATE 1").waitFor();
+            screen.page().locator("a[href='/cars/" + car.id() + "']").click();
+            screen.isAt("/cars/" + car.id());
+        }
+    }
+
     /** Flashed for what is on it and read back; nobody signed yet. */
     private Car readBackCar() {
         Car car = shop().registers(aCar());
