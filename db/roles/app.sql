@@ -23,7 +23,7 @@ grant select, insert on
     journal_entry, fact, inspection_line,
     part_spec, part_spec_correction, category_move,
     calibration, calibration_coverage, calibration_withdrawal,
-    policy_fact, retune_cause, app_user_role
+    policy_fact, retune_cause
     to :"app";
 
 -- what stands beside the record and moves on with it. UPDATE is also what a row lock (SELECT ... FOR SHARE) needs.
@@ -31,6 +31,9 @@ grant select, insert, update on
     chain_head, vehicle, retune_item, follow_up,
     app_user, access_token, personal_data
     to :"app";
+
+-- the roles of a person change; who changed them stands in the journal
+grant select, insert, delete on app_user_role to :"app";
 
 -- forgotten after a day, or after an hour without a failure
 grant select, insert, update, delete on idempotency, sign_in_failure to :"app";
