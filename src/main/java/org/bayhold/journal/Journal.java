@@ -1,5 +1,6 @@
 package org.bayhold.journal;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -21,6 +22,15 @@ public class Journal {
         return entries.bodiesOf(chainId).stream()
                 .map(body -> json.read(body, Entry.class))
                 .toList();
+    }
+
+    /** The entries that recorded these, in no particular order. */
+    public List<Entry> entries(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : entries.bodies(ids).stream()
+                        .map(body -> json.read(body, Entry.class))
+                        .toList();
     }
 
     /** The hash of the entry that recorded {@code id}. */
