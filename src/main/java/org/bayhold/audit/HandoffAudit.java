@@ -67,12 +67,11 @@ public class HandoffAudit {
         notInTheFuture("knownAt", asked, now);
         notInTheFuture("from", from, now);
         if (from != null && question.to() != null && from.isAfter(question.to())) {
-            List<Object> period = List.of(from, question.to());
             throw new Refusal(
                     Code.INVALID,
                     List.of(
-                            new Refusal.Reason("from", "audit.period-ends-first", period),
-                            new Refusal.Reason("to", "audit.period-ends-first", period)));
+                            new Refusal.Reason("from", "audit.period-ends-first", List.of()),
+                            new Refusal.Reason("to", "audit.period-ends-first", List.of())));
         }
         if (question.site() != null) {
             throw Refusal.invalid("site", "audit.no-site", question.site());
