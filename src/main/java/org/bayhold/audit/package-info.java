@@ -1,5 +1,15 @@
-/** What happened, for those who have to answer for it: the record verified and handed out whole. */
-@ApplicationModule(allowedDependencies = {"identity", "journal"})
+/** What happened, for those who have to answer for it: handovers held against the record, and the record itself verified. */
+@ApplicationModule(
+        allowedDependencies = {
+            "buildsheet",
+            "calibration",
+            "catalog",
+            "gate",
+            "identity",
+            "journal",
+            "refusal",
+            "vehicle"
+        })
 @NullMarked
 package org.bayhold.audit;
 

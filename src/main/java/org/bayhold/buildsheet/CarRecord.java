@@ -30,4 +30,9 @@ public record CarRecord(
     public CarState at(Instant effectiveAt, Instant knownAt) {
         return Fold.at(registration, facts, revisions, groups, effectiveAt, knownAt);
     }
+
+    /** The same with other facts. */
+    public CarRecord with(List<Fact> others) {
+        return new CarRecord(registration, others, revisions, groups, corrections);
+    }
 }

@@ -113,7 +113,7 @@ public class CarRecords {
         return new CarRecord(registration, facts, revisions, catalog.effectGroups(), catalog.corrections(parts));
     }
 
-    private static List<UUID> partsNamedBy(Fact fact) {
+    static List<UUID> partsNamedBy(Fact fact) {
         List<UUID> parts = new ArrayList<>();
         if (fact instanceof Fact.PartChanged change && change.partSpecId() != null) {
             parts.add(change.partSpecId());

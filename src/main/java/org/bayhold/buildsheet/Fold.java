@@ -31,7 +31,7 @@ public final class Fold {
         Set<UUID> voided = LiveFacts.voided(known);
         FoldingCar car = new FoldingCar(registration, revisions, groups, effectiveAt, knownAt);
         LiveFacts.live(known, voided, effectiveAt).forEach(fact -> fact.tell(car));
-        return car.state(OpenItems.at(known, voided, effectiveAt));
+        return car.state(effectiveAt, OpenItems.at(known, voided, effectiveAt));
     }
 
     /** The ids of the facts that are struck out, as known at {@code knownAt}. */

@@ -192,9 +192,10 @@ final class FoldingCar implements Fact.Listener {
     @Override
     public void handoffRefused(Fact.HandoffRefused fact) {}
 
-    CarState state(Optional<CarState.OpenItem> openItem) {
+    /** @param moment not before the last fact, and with no move of a category since the time it was made for */
+    CarState state(Instant moment, Optional<CarState.OpenItem> openItem) {
         return new CarState(
-                effectiveAt,
+                moment,
                 knownAt,
                 registration,
                 List.copyOf(lines.values()),

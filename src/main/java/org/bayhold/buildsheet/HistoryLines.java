@@ -93,7 +93,7 @@ public class HistoryLines {
     /** Each of these records in one line: what happened, at which place, with which part or calibration. */
     @Transactional(readOnly = true)
     public Map<UUID, String> told(Collection<UUID> ids) {
-        List<Fact> facts = journal.entriesWith(Set.copyOf(ids)).stream()
+        List<Fact> facts = journal.entries(Set.copyOf(ids)).stream()
                 .flatMap(entry -> records.fact(entry).stream())
                 .toList();
         List<ObjectNode> flat = views.flat(facts);

@@ -20,6 +20,12 @@ interface CalibrationRows extends JpaRepository<CalibrationRow, UUID> {
     @Query("select c.id from CalibrationRow c where c.fileSha256 = ?1")
     List<UUID> ofFile(@Nullable String fileSha256);
 
+    @Query("select c.id from CalibrationRow c where c.calid in ?1")
+    List<UUID> reportingAny(Collection<String> calids);
+
+    @Query("select c.id from CalibrationRow c where c.fileSha256 in ?1")
+    List<UUID> ofAnyFile(Collection<String> fileSha256s);
+
     @Query("select c.id from CalibrationRow c where (?1 is null or c.ecuHardware = ?1)"
             + " and (c.nameKey like ?2 escape '!' or lower(c.calid) like ?2 escape '!') and c.id > ?3 order by c.id")
     List<UUID> find(@Nullable String ecuHardware, String like, UUID after, Limit limit);

@@ -2,6 +2,7 @@ package org.bayhold.calibration;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,5 +75,27 @@ public class Calibrations {
             ids.addAll(rows.ofFile(reading.fileSha256()));
         }
         return ids.stream().distinct().toList();
+    }
+
+    /** The ids of all revisions that an ECU with one of these readings may run, and perhaps of more. */
+    public Set<UUID> idsShownByAny(Collection<Reading> readings) {
+        Set<String> calids = new HashSet<>();
+        Set<String> files = new HashSet<>();
+        for (Reading reading : readings) {
+            if (reading.calid() != null) {
+                calids.add(reading.calid());
+            }
+            if (reading.fileSha256() != null) {
+                files.add(reading.fileSha256());
+            }
+        }
+        Set<UUID> ids = new HashSet<>();
+        if (!calids.isEmpty()) {
+            ids.addAll(rows.reportingAny(calids));
+        }
+        if (!files.isEmpty()) {
+            ids.addAll(rows.ofAnyFile(files));
+        }
+        return ids;
     }
 }

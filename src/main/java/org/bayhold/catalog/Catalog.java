@@ -96,6 +96,11 @@ public class Catalog {
                         .toList();
     }
 
+    /** Every correction of the catalogue, in the order in which they were recorded. */
+    public List<Correction> corrections() {
+        return corrections.every();
+    }
+
     public Optional<Correction> correction(UUID id) {
         return corrections.findById(id).map(row -> new Correction(row.getId(), row.partSpecId(), row.recordedAt()));
     }

@@ -9,4 +9,8 @@ import org.springframework.data.jpa.repository.Query;
 interface Corrections extends JpaRepository<CorrectionRow, UUID> {
     @Query("select c from CorrectionRow c where c.partSpecId in ?1 order by c.recordedAt, c.id")
     List<CorrectionRow> of(Collection<UUID> partSpecIds);
+
+    @Query("select new org.bayhold.catalog.Correction(c.id, c.partSpecId, c.recordedAt) from CorrectionRow c"
+            + " order by c.recordedAt, c.id")
+    List<Correction> every();
 }

@@ -26,14 +26,6 @@ import org.bayhold.buildsheet.InEcu;
 
 /** Why a new fact opens a retune item, or joins the open one. docs/rules.md, rules 1, 2 and 7. Pure. */
 final class Causes {
-    /** The checks that fail on a car without a matching calibration; paper and sign-off are not among them (rule 13). */
-    private static final Set<Check> MATCHING = Set.of(
-            Check.PARTS_KNOWN,
-            Check.FLASH_COMPLETED,
-            Check.FLASH_AFTER_LAST_CHANGE,
-            Check.CALIBRATION_IN_FORCE,
-            Check.PARTS_COVERED);
-
     private Causes() {}
 
     /**
@@ -65,8 +57,13 @@ final class Causes {
 
     /** As known now the car does not run a calibration that matches it. */
     static boolean isUnmatched(Decision decision) {
-        return decision.failed().stream()
-                .anyMatch(check -> MATCHING.contains(check.code()) || check.reason() == Reason.READ_BACK_DIFFERS);
+        return decision.failed().stream().anyMatch(check -> isAboutTheMatch(check));
+    }
+
+    /** It fails on a car without a matching calibration; paper and sign-off do not make one (rule 13). */
+    static boolean isAboutTheMatch(CheckResult failed) {
+        return Checks.MATCHING.stream().anyMatch(check -> check.code() == failed.code())
+                || failed.reason() == Reason.READ_BACK_DIFFERS;
     }
 
     /** After the last flash any change is a cause; before it, only one that makes the flash wrong. */

@@ -40,6 +40,14 @@ final class Checks {
             new Named(RETUNE_CLEARED, Checks::retuneCleared),
             new Named(CUSTOMER_ACKNOWLEDGED, Checks::customerAcknowledged));
 
+    /** Those that tell whether the calibration in the car matches it, the cheap ones first. */
+    static final List<Named> MATCHING = List.of(
+            new Named(FLASH_AFTER_LAST_CHANGE, Checks::flashAfterLastChange),
+            new Named(FLASH_COMPLETED, Checks::flashCompleted),
+            new Named(PARTS_KNOWN, Checks::partsKnown),
+            new Named(CALIBRATION_IN_FORCE, Checks::calibrationInForce),
+            new Named(PARTS_COVERED, Checks::partsCovered));
+
     private Checks() {}
 
     /** No place with an effect is unknown. */

@@ -34,7 +34,7 @@ public final class Gate {
     }
 
     /** A check that cannot run fails: an error never opens the gate. */
-    private static CheckResult run(Checks.Named check, Question question) {
+    static CheckResult run(Checks.Named check, Question question) {
         try {
             return check.check().apply(question);
         } catch (RuntimeException e) {

@@ -66,20 +66,14 @@ class Handoffs {
         Optional<Caller> secondSigner = exception == null ? Optional.empty() : secondSigner(call.caller(), second);
         return writes.write(call.request(), vehicleId, List.of(), Result.class, car -> {
                     Instant at = car.chain().effectiveAt(request.effectiveAt());
-                    Decision decision = decide(car, at);
+                    Decision decision =
+                            decisions.atTheDoor(car.record(), at, car.chain().recordedAt());
                     if (exception != null) {
                         return release(car, call, at, request, exception, secondSigner, decision);
                     }
                     return decision.isClear() ? clear(car, at, request, decision) : refuse(car, at, decision);
                 })
                 .value();
-    }
-
-    /** Judged at its own time and at now; where both hold, the one at its own time is told. */
-    private Decision decide(OpenCar car, Instant at) {
-        Instant now = car.chain().recordedAt();
-        Decision then = decisions.of(car.record(), at, now);
-        return then.isClear() && at.isBefore(now) ? decisions.of(car.record(), now, now) : then;
     }
 
     private Result clear(OpenCar car, Instant at, HandoffRequest request, Decision decision) {

@@ -131,7 +131,7 @@ class WorkingOff implements FollowUpWorker, CarsRunning {
     }
 
     private static Optional<Cause> corrected(OpenCar car, Correction correction) {
-        return Decisions.unanswered(car.record(), car.now()).stream()
+        return Replay.unanswered(car.record(), car.now()).stream()
                 .filter(correction::equals)
                 .findFirst()
                 .map(c -> new Cause(Cause.Code.PART_SPEC_CORRECTED, c.id(), c.recordedAt()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.Chains;
@@ -192,6 +193,11 @@ public class People {
         Map<UUID, String> names = new HashMap<>();
         users.findAllById(Set.copyOf(ids)).forEach(user -> names.put(user.getId(), user.username()));
         return names;
+    }
+
+    /** The user of this name, whatever became of them. */
+    public Optional<UUID> named(String username) {
+        return users.named(username).map(UserRow::getId);
     }
 
     /** The roles of a user now. */

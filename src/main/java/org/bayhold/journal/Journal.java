@@ -24,11 +24,13 @@ public class Journal {
                 .toList();
     }
 
-    /** The entries that recorded {@code ids}, of any chain, in no order. */
-    public List<Entry> entriesWith(Collection<UUID> ids) {
-        return entries.bodiesWith(ids).stream()
-                .map(body -> json.read(body, Entry.class))
-                .toList();
+    /** The entries that recorded these, in no particular order. */
+    public List<Entry> entries(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? List.of()
+                : entries.bodies(ids).stream()
+                        .map(body -> json.read(body, Entry.class))
+                        .toList();
     }
 
     /** The hash of the entry that recorded {@code id}. */

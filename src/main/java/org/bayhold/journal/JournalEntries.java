@@ -12,7 +12,7 @@ interface JournalEntries extends JpaRepository<JournalRow, JournalRow.Key> {
     List<String> bodiesOf(UUID chainId);
 
     @Query("select e.body from JournalRow e where e.id in ?1")
-    List<String> bodiesWith(Collection<UUID> ids);
+    List<String> bodies(Collection<UUID> ids);
 
     @Query("select e.hash from JournalRow e where e.id = ?1")
     Optional<String> hashOf(UUID id);

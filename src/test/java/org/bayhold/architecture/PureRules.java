@@ -18,18 +18,21 @@ import java.util.stream.Stream;
 final class PureRules {
     static final Map<String, List<String>> CORES = Map.of(
             "buildsheet",
-            List.of("Fold", "FoldingCar", "LiveFacts", "OpenItems", "Coverage", "CarState", "Fact"),
+            List.of("Fold", "FoldingCar", "CarWalk", "LiveFacts", "OpenItems", "Coverage", "CarState", "Fact"),
             "gate",
             List.of(
                     "Checks",
                     "ReadBackCheck",
                     "Gate",
+                    "Replay",
                     "Evidence",
                     "Causes",
                     "Risks",
                     "Policies",
                     "Question",
                     "Decision"),
+            "audit",
+            List.of("Judging", "Stretch", "Judged"),
             "vehicle",
             List.of("Vin", "CheckCharacter"),
             "catalog",

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * Histories from a seed: few places, few parts, few software identities and a coarse clock, so that facts meet, tie and
  * contradict each other often. What others did is recorded as it was, so a history may hold what no shop would do.
  */
-final class RandomHistories {
+public final class RandomHistories {
     static final Instant START = Instant.parse("2026-01-05T08:00:00Z");
     static final int MOST_FACTS = 60;
 
@@ -47,7 +47,7 @@ final class RandomHistories {
     private final SplittableRandom random;
 
     /** Everything that a fold is asked with, but the two times. */
-    record History(
+    public record History(
             long seed,
             Registration registration,
             List<Fact> facts,
@@ -55,6 +55,10 @@ final class RandomHistories {
             List<CategoryMove> moves) {
         History with(List<Fact> other) {
             return new History(seed, registration, other, revisions, moves);
+        }
+
+        public CarRecord record() {
+            return new CarRecord(registration, facts, revisions, new EffectGroups(moves), List.of());
         }
 
         CarState fold(Moments when) {
@@ -67,13 +71,13 @@ final class RandomHistories {
     }
 
     /** The two times of a question. */
-    record Moments(Instant effectiveAt, Instant knownAt) {}
+    public record Moments(Instant effectiveAt, Instant knownAt) {}
 
     RandomHistories(long seed) {
         this.random = new SplittableRandom(seed);
     }
 
-    static History of(long seed) {
+    public static History of(long seed) {
         return new RandomHistories(seed).history(seed);
     }
 
