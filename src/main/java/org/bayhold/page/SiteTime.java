@@ -19,6 +19,7 @@ public class SiteTime {
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter EXACT = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm:ss", Locale.ENGLISH);
     private static final DateTimeFormatter SHOWN_DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
     private final ZoneId zone;
@@ -50,6 +51,11 @@ public class SiteTime {
 
     public String day(@Nullable Instant at) {
         return at == null ? "" : SHOWN_DAY.format(at.atZone(zone));
+    }
+
+    /** The day alone: {@code 29 Mar 2026}. */
+    public String date(Instant at) {
+        return DAY.format(at.atZone(zone));
     }
 
     /** As an input of the type datetime-local takes it. */

@@ -48,6 +48,10 @@ class Ui {
         return time.exact(at);
     }
 
+    public String date(Instant at) {
+        return time.date(at);
+    }
+
     public String day(@Nullable Instant at) {
         return time.day(at);
     }
