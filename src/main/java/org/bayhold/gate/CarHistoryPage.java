@@ -71,7 +71,9 @@ class CarHistoryPage {
                         beside.of(decision).stream()
                                 .filter(line -> !line.usual() && !line.unseen())
                                 .toList())
-                .addObject("picture", timeLines.of(record, asOf, clock.instant()))
+                .addObject(
+                        "picture",
+                        timeLines.of(record, asOf, !form.value("known").isEmpty()))
                 .addObject("history", histories.of(id, asOf.knownAt(), caller));
     }
 

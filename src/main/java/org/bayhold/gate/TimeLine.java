@@ -35,12 +35,20 @@ record TimeLine(List<Lane> lanes, List<Mark> marks, List<Tick> ticks, List<Point
     /**
      * From one moment to another.
      *
+     * @param from null where it was so from the beginning
      * @param until null where it lasts
      * @param text what it was
      * @param shown as much of the text as there is room for
      * @param kind of the look
      */
-    record Band(Instant from, @Nullable Instant until, String text, String shown, Kind kind, double x, double width) {}
+    record Band(
+            @Nullable Instant from,
+            @Nullable Instant until,
+            String text,
+            String shown,
+            Kind kind,
+            double x,
+            double width) {}
 
     /** How a band looks: by its pattern and outline, not by colour alone. */
     enum Kind {
@@ -122,7 +130,8 @@ record TimeLine(List<Lane> lanes, List<Mark> marks, List<Tick> ticks, List<Point
                 double x = place.getValue();
                 if (x - last >= LEAST_LABEL && x <= WIDTH - LEAST_LABEL / 2.0) {
                     ticks.add(new Tick(place.getKey(), x));
-                    last = x;
+                    // the first date begins at the edge, the others stand in the middle of their mark
+                    last = ticks.size() == 1 ? x + LEAST_LABEL / 2.0 : x;
                 }
             }
             return ticks;
@@ -150,6 +159,6 @@ record TimeLine(List<Lane> lanes, List<Mark> marks, List<Tick> ticks, List<Point
         int room = (int) ((width - 10) / CHARACTER);
         String text = value.text();
         String shown = text.length() <= room ? text : room < 3 ? "" : text.substring(0, room - 1) + "…";
-        return new Band(from, lasts ? null : until, text, shown, value.kind(), x, width);
+        return new Band(x == 0 ? null : from, lasts ? null : until, text, shown, value.kind(), x, width);
     }
 }

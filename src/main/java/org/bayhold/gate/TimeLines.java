@@ -1,5 +1,6 @@
 package org.bayhold.gate;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,6 +28,8 @@ import org.springframework.stereotype.Component;
 /** Draws a car's time: what sat where, which calibration was in the ECU, when the two did not match, when it was handed over. */
 @Component
 class TimeLines {
+    private static final Duration LEAST_BEFORE = Duration.ofMinutes(30);
+
     private final Replays replays;
     private final Catalog catalog;
     private final MessageSource messages;
@@ -41,11 +44,13 @@ class TimeLines {
     private record Moment(CarState car, Replay.Match match) {}
 
     /** The whole time of the car up to what is known at {@code asOf}, with a pointer where that is not now. */
-    TimeLine of(CarRecord record, AsOf asOf, Instant now) {
+    TimeLine of(CarRecord record, AsOf asOf, boolean knownThen) {
         CarWalk walk = new CarWalk(record, asOf.knownAt());
         TreeSet<Instant> moments = new TreeSet<>(walk.moments());
         moments.add(record.registration().recordedAt());
         moments.removeIf(moment -> moment.isAfter(asOf.knownAt()));
+        // the baseline holds from the beginning of time, and is given a little room
+        moments.add(moments.first().minus(before(moments.first(), asOf.knownAt())));
         Replay replay = replays.replay();
         Map<Instant, Moment> cars = new HashMap<>();
         for (Instant moment : moments) {
@@ -55,7 +60,13 @@ class TimeLines {
         moments.add(asOf.knownAt());
         List<Instant> list = List.copyOf(moments);
         TimeLine.Scale scale = new TimeLine.Scale(moments);
-        return new TimeLine(lanes(list, cars, scale), marks(walk, scale), scale.ticks(), pointers(asOf, now, scale));
+        return new TimeLine(
+                lanes(list, cars, scale), marks(walk, scale), scale.ticks(), pointers(asOf, knownThen, scale));
+    }
+
+    private static Duration before(Instant first, Instant last) {
+        Duration twentieth = Duration.between(first, last).abs().dividedBy(20);
+        return twentieth.compareTo(LEAST_BEFORE) > 0 ? twentieth : LEAST_BEFORE;
     }
 
     private List<TimeLine.Lane> lanes(List<Instant> moments, Map<Instant, Moment> cars, TimeLine.Scale scale) {
@@ -192,12 +203,12 @@ class TimeLines {
     }
 
     /** Where the picture ends is what is known; a moment before that is pointed at. */
-    private List<TimeLine.Pointer> pointers(AsOf asOf, Instant now, TimeLine.Scale scale) {
+    private List<TimeLine.Pointer> pointers(AsOf asOf, boolean knownThen, TimeLine.Scale scale) {
         List<TimeLine.Pointer> pointers = new ArrayList<>();
         if (asOf.effectiveAt().isBefore(asOf.knownAt())) {
             pointers.add(new TimeLine.Pointer(message("time-line.as-it-was"), scale.x(asOf.effectiveAt())));
         }
-        if (asOf.knownAt().isBefore(now)) {
+        if (knownThen) {
             pointers.add(new TimeLine.Pointer(message("time-line.as-known"), scale.x(asOf.knownAt())));
         }
         return pointers;
