@@ -6,14 +6,13 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
@@ -26,29 +25,25 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Handovers against the record, and the cars that follow from it, over HTTP. */
 @RestController
 @RequestMapping("/api/v1/audit")
 class AuditController {
-    private static final String JSON = MediaType.APPLICATION_JSON_VALUE;
-    private static final String CSV = "text/csv";
-    private static final String XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-    private static final List<String> FORMATS = List.of(JSON, CSV, XLSX);
-    private static final int BUFFER = 1 << 16;
+    private static final String JSON = AuditExports.JSON;
+    private static final String CSV = AuditExports.CSV;
+    private static final String XLSX = AuditExports.XLSX;
+    private static final Map<String, AuditExports.Format> FORMATS =
+            Map.of(JSON, AuditExports.Format.JSON, CSV, AuditExports.Format.CSV, XLSX, AuditExports.Format.XLSX);
 
-    private final HandoffAudit audit;
+    private final AuditExports exports;
     private final Exposures exposures;
-    private final JsonMapper mapper;
 
-    AuditController(HandoffAudit audit, Exposures exposures, JsonMapper mapper) {
-        this.audit = audit;
+    AuditController(AuditExports exports, Exposures exposures) {
+        this.exports = exports;
         this.exposures = exposures;
-        this.mapper = mapper;
     }
 
-    /** Written as it is found: a million handovers take no more memory than a hundred. */
     @Needs(Act.AUDIT)
     @ApiResponse(
             responseCode = "200",
@@ -75,7 +70,7 @@ class AuditController {
             HttpServletRequest request,
             HttpServletResponse response)
             throws IOException {
-        HandoffAudit.Ready ready = audit.ready(new AuditQuestion(
+        AuditQuestion question = new AuditQuestion(
                 from,
                 to,
                 finding == null ? Set.of() : finding,
@@ -84,42 +79,26 @@ class AuditController {
                 unmatched,
                 after,
                 limit == null ? null : Page.size(limit),
-                knownAt));
-        String format = format(request);
-        response.setContentType(format.equals(CSV) ? CSV + ";charset=UTF-8;header=present" : format);
-        response.setHeader("Bayhold-Provisional", Boolean.toString(ready.provisional()));
-        if (!format.equals(JSON)) {
-            String name = format.equals(CSV) ? "handovers.csv" : "handovers.xlsx";
-            response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"");
-        }
-        ExportRows rows = rows(format, new BufferedOutputStream(response.getOutputStream(), BUFFER));
-        audit.tell(ready, rows);
-        // not in a finally: half an answer must not look like a whole one
-        rows.close();
-    }
-
-    private ExportRows rows(String format, OutputStream out) {
-        return switch (format) {
-            case CSV -> new CsvRows(out);
-            case XLSX -> new XlsxRows(out);
-            default -> new JsonRows(out, mapper);
-        };
+                knownAt);
+        exports.send(question, format(request), response);
     }
 
     /** The format that the caller likes best; Spring has refused whoever takes none of them. */
-    private static String format(HttpServletRequest request) {
+    private static AuditExports.Format format(HttpServletRequest request) {
         String accept = request.getHeader(HttpHeaders.ACCEPT);
         if (accept == null) {
-            return JSON;
+            return AuditExports.Format.JSON;
         }
         return MediaType.parseMediaTypes(accept).stream()
                 .filter(type -> type.getQualityValue() > 0)
                 .sorted(Comparator.comparing(MediaType::getQualityValue)
                         .reversed()
                         .thenComparing(MimeType::isWildcardType))
-                .flatMap(type -> FORMATS.stream().filter(format -> type.includes(MediaType.parseMediaType(format))))
+                .flatMap(type ->
+                        Stream.of(JSON, CSV, XLSX).filter(format -> type.includes(MediaType.parseMediaType(format))))
                 .findFirst()
-                .orElse(JSON);
+                .map(FORMATS::get)
+                .orElse(AuditExports.Format.JSON);
     }
 
     @Needs(Act.AUDIT)

@@ -7,6 +7,7 @@
             "gate",
             "identity",
             "journal",
+            "page",
             "refusal",
             "vehicle"
         })

@@ -2,6 +2,8 @@ package org.bayhold.page;
 
 import jakarta.validation.ConstraintViolation;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -164,6 +166,17 @@ public final class Form {
 
     public boolean checked(String field) {
         return text(field) != null;
+    }
+
+    /** A day; null where none was typed. What the field began with counts as typed. */
+    public @Nullable LocalDate date(String field) {
+        String text = value(field).strip();
+        try {
+            return text.isEmpty() ? null : LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            note(field, Refusal.invalid(field, "form.date"));
+            return null;
+        }
     }
 
     /** A time of the site; null, for now, where none was typed. One that the clocks showed twice is said to be the earlier. */
