@@ -10,11 +10,13 @@ import org.bayhold.identity.Signatures;
 import org.bayhold.journal.Journal;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.ModelAndView;
+import tools.jackson.databind.JsonNode;
 
 /** <i>Strike out</i>: a wrong record stays to be read, and counts no more. */
 @Controller
@@ -26,8 +28,16 @@ class StrikeOutPages {
     private final Journal journal;
     private final Histories histories;
     private final Signatures signatures;
+    private final Replacements replacements;
 
-    StrikeOutPages(CarForms carForms, Voidings voidings, Journal journal, Histories histories, Signatures signatures) {
+    StrikeOutPages(
+            CarForms carForms,
+            Voidings voidings,
+            Journal journal,
+            Histories histories,
+            Signatures signatures,
+            Replacements replacements) {
+        this.replacements = replacements;
         this.carForms = carForms;
         this.voidings = voidings;
         this.journal = journal;
@@ -46,9 +56,14 @@ class StrikeOutPages {
     ModelAndView strikeOut(Call call, @PathVariable UUID id, Form form) {
         ModelAndView page = form.submit(VIEW, () -> {
             String reason = form.required("reason");
+            boolean replaces = form.checked("replace");
+            JsonNode right = replaces ? replacements.read(record(call.caller(), id), form) : null;
             form.check(new CarFactsController.VoidingRequest(reason, null));
             Call signed = signatures.sign(call, form.secret("password"));
-            VoidingView view = voidings.strikeOut(signed, id, reason, null).value();
+            VoidingView view = struckOut(signed, id, reason, right);
+            if (replaces) {
+                form.say("said.replaced");
+            }
             return form.done(
                     CarForms.path(view.vehicleId()),
                     view.retuneItemId() == null ? "said.struck-out" : "said.struck-out.holds");
@@ -56,15 +71,31 @@ class StrikeOutPages {
         return page(page, call.caller(), id, form);
     }
 
+    private VoidingView struckOut(Call call, UUID id, String reason, @Nullable JsonNode right) {
+        try {
+            return voidings.strikeOut(call, id, reason, right).value();
+        } catch (Refusal refusal) {
+            throw right == null ? refusal : refusal.renamed(Replacements::ofPage);
+        }
+    }
+
+    private HistoryView record(Caller caller, UUID id) {
+        UUID vehicleId = journal.chainOf(id).orElseThrow(() -> Refusal.notFound("record.not-found"));
+        return histories.of(vehicleId, Instant.MAX, caller).stream()
+                .filter(view -> view.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("record.not-found"));
+    }
+
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
         if (CarForms.leadsOn(page)) {
             return page;
         }
         UUID vehicleId = journal.chainOf(id).orElseThrow(() -> Refusal.notFound("record.not-found"));
-        HistoryView record = histories.of(vehicleId, Instant.MAX, caller).stream()
-                .filter(view -> view.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound("record.not-found"));
-        return carForms.of(page, caller, vehicleId, form).addObject("record", record);
+        HistoryView record = record(caller, id);
+        String ecuHardware = carForms.car(caller, vehicleId).ecuHardware();
+        return carForms.of(page, caller, vehicleId, form)
+                .addObject("record", record)
+                .addObject("fields", replacements.fields(record, ecuHardware, form));
     }
 }

@@ -1,5 +1,7 @@
 package org.bayhold.gate;
 
+import java.time.Clock;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +39,7 @@ class RetunePages {
     private final Vehicles vehicles;
     private final SiteTime time;
     private final Signatures signatures;
+    private final Clock clock;
 
     RetunePages(
             RetuneItems items,
@@ -44,7 +47,9 @@ class RetunePages {
             HistoryLines histories,
             Vehicles vehicles,
             SiteTime time,
-            Signatures signatures) {
+            Signatures signatures,
+            Clock clock) {
+        this.clock = clock;
         this.items = items;
         this.planHistory = planHistory;
         this.histories = histories;
@@ -54,7 +59,7 @@ class RetunePages {
     }
 
     /** An item with its car, and what caused it, each record once. */
-    record Row(RetuneItemView item, @Nullable VehicleView car, List<String> why) {}
+    record Row(RetuneItemView item, @Nullable VehicleView car, List<String> why, boolean overdue) {}
 
     @Needs(Act.READ)
     @GetMapping("/retunes")
@@ -64,10 +69,15 @@ class RetunePages {
                 outstanding.stream().map(RetuneItemView::vehicleId).toList(), caller);
         Map<UUID, String> told = histories.told(
                 outstanding.stream().flatMap(item -> causes(item).stream()).toList());
+        Instant now = clock.instant();
         List<Row> rows = outstanding.stream()
-                .map(item -> new Row(item, cars.get(item.vehicleId()), why(item, told)))
+                .map(item -> new Row(item, cars.get(item.vehicleId()), why(item, told), isOverdue(item, now)))
                 .toList();
         return new ModelAndView("gate/retunes", Map.of("rows", rows));
+    }
+
+    private static boolean isOverdue(RetuneItemView item, Instant now) {
+        return item.promisedAt() != null && item.promisedAt().isBefore(now);
     }
 
     static List<UUID> causes(RetuneItemView item) {

@@ -50,7 +50,8 @@ class TimeLines {
         moments.add(record.registration().recordedAt());
         moments.removeIf(moment -> moment.isAfter(asOf.knownAt()));
         // the baseline holds from the beginning of time, and is given a little room
-        moments.add(moments.first().minus(before(moments.first(), asOf.knownAt())));
+        Instant first = moments.isEmpty() ? asOf.knownAt() : moments.first();
+        moments.add(first.minus(before(first, asOf.knownAt())));
         Replay replay = replays.replay();
         Map<Instant, Moment> cars = new HashMap<>();
         for (Instant moment : moments) {

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.bayhold.audit.Finding;
 import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Fact;
@@ -110,6 +111,7 @@ class BundleTest {
             family("usage.", names(Fact.Usage.values())),
             family("install.action.", names(Fact.Action.values())),
             family("flash.outcome.", names(Fact.Outcome.values())),
+            family("finding.", names(Finding.values())),
             family("purpose.", names(Purpose.values())),
             family("baseline.", names(Baseline.values())),
             family("role.", names(Role.values())),

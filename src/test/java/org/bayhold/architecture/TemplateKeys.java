@@ -18,8 +18,8 @@ final class TemplateKeys {
     private static final Pattern COMPUTED = Pattern.compile("\\$\\{'(?<prefix>[a-z][\\w.-]*\\.)' \\+ [^}]*\\}.*");
 
     /** A sentence that the page's own code chose: its key is a text of the sources. */
-    private static final Pattern CHOSEN =
-            Pattern.compile("\\$\\{(step\\.sentence|step\\.page|row\\.next\\.sentence|note|refused)\\}\\}.*");
+    private static final Pattern CHOSEN = Pattern.compile(
+            "\\$\\{(step\\.sentence|step\\.page|row\\.next\\.sentence|field\\.label|row\\.key|note|refused)\\}\\}.*");
 
     /** The label of a constant, by its kind. */
     private static final Pattern LABEL = Pattern.compile("@ui\\.label\\('(?<kind>[\\w.-]+)', ");

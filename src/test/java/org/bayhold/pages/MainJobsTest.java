@@ -282,6 +282,55 @@ class MainJobsTest implements OnH2 {
         }
     }
 
+    @Test
+    void aManagerPutsAWrongRecordRight(Windows windows) {
+        Car car = shop().registers(aCar());
+        Part wrong = shop().aPartFor("AIR_INTAKE");
+        Part right = shop().aPartFor("AIR_FILTER");
+        String record = car.fits(wrong).id();
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            screen.to("/records/" + record + "/strike-out")
+                    .type("Why it is wrong", "it was the filter")
+                    .unfold("The right record in its place");
+            screen.choose("Record this in the place of what is struck out");
+            screen.page().locator("[id='replacement.category']").selectOption("AIR_FILTER");
+            screen.type("Part", right.partNumber()).type("Password of manager", "not the password");
+            screen.press("Strike it out").shows("This is not the password.");
+            assertThat(screen.field("Part").inputValue()).isEqualTo(right.partNumber());
+            screen.type("Password of manager", shop().password()).press("Strike it out");
+            screen.isAt("/cars/" + car.id()).shows("The right record stands in its place.");
+        }
+        assertThat(car.stateOf("AIR_INTAKE")).isEqualTo("FACTORY");
+        assertThat(car.stateOf("AIR_FILTER")).isEqualTo("PART");
+    }
+
+    @Test
+    void aManagerSeesWhichCarsLeftUnmatchedAndWhatWasKnownWhen(Windows windows) {
+        Car car = shop().registers(aCar());
+        car.fits(shop().aPartFor("TURBOCHARGER"));
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            screen.to("/cars/" + car.id() + "/hand-over").unfold("Release by exception");
+            screen.type("Reason", "the bay is needed")
+                    .choose("on a trailer")
+                    .type("Password of manager", shop().password())
+                    .press("Release by exception");
+            screen.follow("Audit").shows("Still on the road without a match").shows("Released by exception");
+            screen.page()
+                    .locator(".audited a[href='/cars/" + car.id() + "/history']")
+                    .click();
+            screen.isAt("/cars/" + car.id() + "/history").shows("Its time in one picture");
+            assertThat(screen.page().locator(".time-line .band.UNMATCHED").count())
+                    .isPositive();
+            screen.unfold("The same as a table").shows("DO NOT MATCH");
+            screen.type("As known on", "2020-01-01T00:00").press("Show").shows("as known on 1 Jan 2020");
+            assertThat(screen.gate()).isEqualTo("CLEAR");
+            assertThat(screen.page().locator(".records li").count()).isZero();
+            screen.to("/audit/on-the-road").shows("Call the owner");
+            screen.to("/audit?from=2026-02-01&to=2026-01-01");
+            screen.shows("The period ends before it begins");
+        }
+    }
+
     /** Flashed for what is on it and read back; nobody signed yet. */
     private Car readBackCar() {
         Car car = shop().registers(aCar());
