@@ -21,7 +21,10 @@ import java.util.Map;
 import java.util.UUID;
 import tools.jackson.databind.JsonNode;
 
-/** HTTP calls to one running Bayhold in one person's name. Each POST carries a new idempotency key unless it is given one. */
+/**
+ * HTTP calls to one running Bayhold in one person's name. Each POST carries a new idempotency key unless it is given one,
+ * and each answer is held against the description of the API.
+ */
 public final class Api {
     private static final HttpClient HTTP = HttpClient.newBuilder()
             .version(HttpClient.Version.HTTP_1_1)
@@ -143,7 +146,10 @@ public final class Api {
         all.forEach(request::setHeader);
         try {
             HttpResponse<String> response = HTTP.send(request.build(), BodyHandlers.ofString(StandardCharsets.UTF_8));
-            return new Answer(method + " " + path, response.statusCode(), response.headers(), response.body());
+            return Described.check(
+                    method,
+                    uri,
+                    new Answer(method + " " + path, response.statusCode(), response.headers(), response.body()));
         } catch (IOException e) {
             throw new UncheckedIOException(method + " " + path, e);
         } catch (InterruptedException e) {
