@@ -124,7 +124,7 @@ class CatalogController {
     @Needs(Act.SET_POLICY)
     @PostMapping("/categories/{category}/moves")
     ResponseEntity<MoveMade> move(Call call, @PathVariable Category category, @Valid @RequestBody MoveRequest request) {
-        return ResponseEntity.status(201)
+        return ResponseEntity.created(URI.create("/api/v1/categories"))
                 .body(writes.move(call.request(), category, request.noEffect(), request.reason())
                         .value());
     }

@@ -19,7 +19,10 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Holds every answer that a test gets against {@code docs/openapi.json}: its status, each field's kind, and no field beside them. */
+/**
+ * Holds every answer that a test gets against {@code docs/openapi.json}: its status and headers, each field's kind, and no
+ * field beside them.
+ */
 final class Described {
     private static final String DOCUMENT = "https://bayhold.example/openapi.json";
     /** Not of a route: the method, or the format asked for, is one that it does not have. */
@@ -59,6 +62,9 @@ final class Described {
             where = response.path("$ref").asString().substring(1);
             response = DESCRIPTION.at(where);
         }
+        assertThat(response.path("headers").propertyNames())
+                .as("headers of %s", answer)
+                .allSatisfy(name -> assertThat(answer.header(name)).as(name).isNotEmpty());
         String type = answer.header("Content-Type").replaceAll(";.*", "");
         assertThat(response.path("content").propertyNames()).as("%s", answer).isSubsetOf(Set.of(type));
         if (type.endsWith("json")) {

@@ -51,6 +51,14 @@ class DescribedTest {
     }
 
     @Test
+    void aDescribedHeaderThatIsMissingIsReported() {
+        URI car = URI.create("http://localhost/api/v1/vehicles/1");
+
+        assertThatThrownBy(() -> Described.check("GET", car, answer(200, "application/json", "{}")))
+                .hasMessageContaining("ETag");
+    }
+
+    @Test
     void whatIsNoRouteIsNotAskedFor() {
         URI nowhere = URI.create("http://localhost/api/v1/nowhere");
 
