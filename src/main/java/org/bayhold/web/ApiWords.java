@@ -11,6 +11,8 @@ final class ApiWords {
         source.setBasename("openapi");
         source.setDefaultEncoding("UTF-8");
         source.setAlwaysUseMessageFormat(true);
+        // a test misses the sentence; whoever reads the description should not
+        source.setUseCodeAsDefaultMessage(true);
     }
 
     String of(String key, Object... arguments) {

@@ -66,16 +66,20 @@ class ApiDescriptionTest {
     }
 
     @Test
-    void everySentenceAboutARouteIsAboutOneThatIsThere() {
-        Set<String> routes = new TreeSet<>();
+    void everyRouteAndModuleHasItsSentenceAndNoSentenceIsLeftOver() {
+        Set<String> wanted = new TreeSet<>();
         SERVED.path("paths")
                 .values()
                 .forEach(path -> path.values()
-                        .forEach(operation -> routes.add(
+                        .forEach(operation -> wanted.add(
                                 "operation." + operation.path("operationId").asString())));
+        SERVED.path("tags")
+                .values()
+                .forEach(tag -> wanted.add("module." + tag.path("name").asString()));
 
-        assertThat(ResourceBundle.getBundle("openapi").keySet().stream().filter(key -> key.startsWith("operation.")))
-                .containsExactlyInAnyOrderElementsOf(routes);
+        assertThat(ResourceBundle.getBundle("openapi").keySet().stream()
+                        .filter(key -> key.startsWith("operation.") || key.startsWith("module.")))
+                .containsExactlyInAnyOrderElementsOf(wanted);
     }
 
     /** Where a server listens is no part of the contract. */
