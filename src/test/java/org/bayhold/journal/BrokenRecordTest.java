@@ -16,8 +16,8 @@ import org.bayhold.support.Answer;
 import org.bayhold.support.Api;
 import org.bayhold.support.Car;
 import org.bayhold.support.Facts;
+import org.bayhold.support.FreshBayhold;
 import org.bayhold.support.Role;
-import org.bayhold.support.RunningBayhold;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -40,26 +40,26 @@ class BrokenRecordTest {
     private String carId;
     private String changed;
     private long entries;
-    private RunningBayhold refusing;
+    private FreshBayhold refusing;
 
     @BeforeAll
     void aRecordIsCopiedAndChanged() throws IOException, SQLException {
         Path good = Files.createDirectory(folder.resolve("good"));
         tamperedFolder = Files.createDirectory(folder.resolve("tampered"));
-        try (RunningBayhold running = RunningBayhold.startedOn(RunningBayhold.h2In(good))) {
+        try (FreshBayhold running = FreshBayhold.withoutCars(FreshBayhold.Store.h2In(good))) {
             Car car = running.shop().registers(Facts.aCar());
             carId = car.id();
             changed = car.changes(Facts.adjust("WASTEGATE")).id();
         }
         Files.copy(good.resolve("bayhold.mv.db"), tamperedFolder.resolve("bayhold.mv.db"));
-        try (RunningBayhold whole = RunningBayhold.startedOn(RunningBayhold.h2In(good))) {
+        try (FreshBayhold whole = FreshBayhold.withoutCars(FreshBayhold.Store.h2In(good))) {
             whole.shop().as(Role.WRITER).get("/vehicles/" + carId).is(200);
             Answer health = whole.shop().anonymous().getOutside("/actuator/health/readiness");
             assertThat(health.is(200).field("status")).isEqualTo("UP");
         }
         execute("drop trigger fact_append_only", "update fact set category = 'COSMETIC' where id = '" + changed + "'");
         entries = countEntries();
-        refusing = RunningBayhold.startedOn(RunningBayhold.h2In(tamperedFolder));
+        refusing = FreshBayhold.withoutCars(FreshBayhold.Store.h2In(tamperedFolder));
     }
 
     @AfterAll
@@ -141,7 +141,8 @@ class BrokenRecordTest {
 
     @Test
     void theLogNamesTheFirstBrokenEntry(CapturedOutput output) {
-        try (RunningBayhold again = RunningBayhold.startedOn(RunningBayhold.h2In(tamperedFolder))) {
+        // with the demo shop: what fills it at the start meets the refusal, and the server stays up all the same
+        try (FreshBayhold again = FreshBayhold.withTheDemoShop(FreshBayhold.Store.h2In(tamperedFolder))) {
             again.shop().anonymous().get("/vehicles").isProblem(503, "unavailable");
         }
 
@@ -154,7 +155,7 @@ class BrokenRecordTest {
     }
 
     private long countEntries() throws SQLException {
-        try (Connection connection = RunningBayhold.h2In(tamperedFolder).connect();
+        try (Connection connection = FreshBayhold.Store.h2In(tamperedFolder).connect();
                 Statement statement = connection.createStatement();
                 ResultSet count = statement.executeQuery("select count(*) from journal_entry")) {
             count.next();
@@ -163,7 +164,7 @@ class BrokenRecordTest {
     }
 
     private void execute(String... statements) throws SQLException {
-        try (Connection connection = RunningBayhold.h2In(tamperedFolder).connect();
+        try (Connection connection = FreshBayhold.Store.h2In(tamperedFolder).connect();
                 Statement statement = connection.createStatement()) {
             for (String sql : statements) {
                 statement.execute(sql);

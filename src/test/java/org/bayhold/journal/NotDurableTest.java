@@ -6,8 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
-import org.bayhold.support.AnyPostgres;
-import org.bayhold.support.RunningBayhold;
+import org.bayhold.support.FreshBayhold;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.system.CapturedOutput;
@@ -19,25 +18,25 @@ class NotDurableTest {
 
     @Test
     void asynchronousCommitInTheConnectionIsRefused(CapturedOutput output) {
-        AnyPostgres.Database database = AnyPostgres.freshDatabase(NotDurableTest.class);
-        String options = (database.url().contains("?") ? "&" : "?") + "options=-c%20synchronous_commit=off";
+        FreshBayhold.Store store = FreshBayhold.Store.postgres(NotDurableTest.class);
+        String options = (store.url().contains("?") ? "&" : "?") + "options=-c%20synchronous_commit=off";
 
-        refuses(new AnyPostgres.Database(database.url() + options, database.user(), database.password()), output);
+        refuses(new FreshBayhold.Store(store.url() + options, store.user(), store.password()), output);
     }
 
     @Test
     void asynchronousCommitOfTheDatabaseIsRefused(CapturedOutput output) throws SQLException {
-        AnyPostgres.Database database = AnyPostgres.freshDatabase(NotDurableTest.class);
-        try (Connection connection = database.connect();
+        FreshBayhold.Store store = FreshBayhold.Store.postgres(NotDurableTest.class);
+        try (Connection connection = store.connect();
                 Statement statement = connection.createStatement()) {
             statement.execute("alter database " + connection.getCatalog() + " set synchronous_commit = off");
         }
 
-        refuses(database, output);
+        refuses(store, output);
     }
 
-    private static void refuses(AnyPostgres.Database database, CapturedOutput output) {
-        assertThatThrownBy(() -> RunningBayhold.startedOn(database))
+    private static void refuses(FreshBayhold.Store store, CapturedOutput output) {
+        assertThatThrownBy(() -> FreshBayhold.withoutCars(store))
                 .hasRootCauseInstanceOf(NotDurableException.class)
                 .rootCause()
                 .hasMessageContaining("synchronous_commit off");

@@ -7,7 +7,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.bayhold.support.RunningBayhold;
+import org.bayhold.support.FreshBayhold;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -16,13 +16,13 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** A database without its guards, to tamper with: whoever owns a database can drop its triggers and constraints. */
 final class Scratch {
-    private final RunningBayhold running;
+    private final FreshBayhold running;
     private final TransactionTemplate transaction;
     private final JdbcClient jdbc;
     private final Verification verification;
 
     /** @param pageSize how many entries its verification reads at once */
-    Scratch(RunningBayhold running, int pageSize) {
+    Scratch(FreshBayhold running, int pageSize) {
         this.running = running;
         this.transaction = new TransactionTemplate(running.bean(PlatformTransactionManager.class));
         this.jdbc = running.bean(JdbcClient.class);

@@ -11,7 +11,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
 import org.bayhold.support.EveryKindOfRecord;
-import org.bayhold.support.RunningBayhold;
+import org.bayhold.support.FreshBayhold;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,9 +24,9 @@ abstract class TamperedRecord {
     private static final int TAMPERINGS = 300;
     private static final int CLEAN_CHECKS = 50;
 
-    private @Nullable RunningBayhold running;
+    private @Nullable FreshBayhold running;
 
-    abstract RunningBayhold start();
+    abstract FreshBayhold start();
 
     @BeforeAll
     void everythingHasHappened() {

@@ -1,7 +1,7 @@
 package org.bayhold.journal;
 
 import java.nio.file.Path;
-import org.bayhold.support.RunningBayhold;
+import org.bayhold.support.FreshBayhold;
 import org.junit.jupiter.api.io.TempDir;
 
 class TamperedRecordOnH2Test extends TamperedRecord {
@@ -9,7 +9,7 @@ class TamperedRecordOnH2Test extends TamperedRecord {
     static Path folder;
 
     @Override
-    RunningBayhold start() {
-        return RunningBayhold.startedOn(RunningBayhold.h2In(folder));
+    FreshBayhold start() {
+        return FreshBayhold.withoutCars(FreshBayhold.Store.h2In(folder));
     }
 }

@@ -1,11 +1,10 @@
 package org.bayhold.journal;
 
-import org.bayhold.support.AnyPostgres;
-import org.bayhold.support.RunningBayhold;
+import org.bayhold.support.FreshBayhold;
 
 class TamperedRecordOnPostgresTest extends TamperedRecord {
     @Override
-    RunningBayhold start() {
-        return RunningBayhold.startedOn(AnyPostgres.freshDatabase(TamperedRecordOnPostgresTest.class));
+    FreshBayhold start() {
+        return FreshBayhold.withoutCars(FreshBayhold.Store.postgres(TamperedRecordOnPostgresTest.class));
     }
 }

@@ -27,6 +27,7 @@ public final class EveryKindOfRecord {
                 .is(201);
         amend(shop, car, Body.of("plate", "B-KX 7").with("engine", "NW20T evo"));
         amend(shop, car, Body.of("customer", Body.of("name", "Odo Marchetti").with("phone", "+1 555 0177")));
+        amend(shop, car, Body.of("plate", "B-OLD 1").with("engine", "NW20").at(hoursAgo(2)));
         car.asksToLeave().isHeld();
         car.isInspected(foundPart(finished.intake()), foundFactory("INJECTORS"));
 

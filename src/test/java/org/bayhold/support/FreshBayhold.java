@@ -6,11 +6,15 @@ import java.net.InetAddress;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.bayhold.BayholdApplication;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
@@ -22,6 +26,7 @@ import org.springframework.util.FileSystemUtils;
 public final class FreshBayhold implements AutoCloseable {
     private static final String PASSWORD = "of-the-bench-" + UUID.randomUUID();
 
+    private final Store store;
     private final ConfigurableApplicationContext context;
     private final Shop shop;
 
@@ -31,17 +36,25 @@ public final class FreshBayhold implements AutoCloseable {
             try {
                 Path folder = Files.createTempDirectory("bayhold-h2-");
                 SpringApplication.getShutdownHandlers().add(() -> FileSystemUtils.deleteRecursively(folder.toFile()));
-                // the settings that application.yml has for H2
-                String url = "jdbc:h2:file:" + folder.resolve("bayhold") + ";WRITE_DELAY=0;LOCK_TIMEOUT=5000";
-                return new Store(url, "sa", "");
+                return h2In(folder);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         }
 
+        /** In a file {@code bayhold.mv.db} of this folder, with the settings that application.yml has for H2. */
+        public static Store h2In(Path folder) {
+            String url = "jdbc:h2:file:" + folder.resolve("bayhold") + ";WRITE_DELAY=0;LOCK_TIMEOUT=5000";
+            return new Store(url, "sa", "");
+        }
+
         public static Store postgres(Class<?> owner) {
             AnyPostgres.Database database = AnyPostgres.freshDatabase(owner);
             return new Store(database.url(), database.user(), database.password());
+        }
+
+        public Connection connect() throws SQLException {
+            return DriverManager.getConnection(url, user, password);
         }
     }
 
@@ -54,6 +67,7 @@ public final class FreshBayhold implements AutoCloseable {
                 "--spring.datasource.username=" + store.user(),
                 "--spring.datasource.password=" + store.password()));
         arguments.addAll(List.of(settings));
+        this.store = store;
         this.context = new SpringApplicationBuilder(BayholdApplication.class)
                 .profiles("demo")
                 .initializers(fresh -> more.accept((GenericApplicationContext) fresh))
@@ -84,6 +98,15 @@ public final class FreshBayhold implements AutoCloseable {
 
     public <T> T bean(Class<T> type) {
         return context.getBean(type);
+    }
+
+    public <T> ObjectProvider<T> beans(Class<T> type) {
+        return context.getBeanProvider(type);
+    }
+
+    /** Past the application, as somebody with the database's password would come. */
+    public Connection connect() throws SQLException {
+        return store.connect();
     }
 
     @Override

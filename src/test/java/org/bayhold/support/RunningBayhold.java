@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.BayholdApplication;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
@@ -23,7 +22,7 @@ import org.springframework.util.FileSystemUtils;
  * The whole application with the demo users and an empty shop, started once for each kind of database and shared by all
  * tests of that kind. Tests make cars of their own, and put back what they change for the whole shop.
  */
-public final class RunningBayhold implements AutoCloseable {
+public final class RunningBayhold {
     private static final String PASSWORD = "of-the-bench-" + UUID.randomUUID();
 
     private final ConfigurableApplicationContext context;
@@ -39,16 +38,6 @@ public final class RunningBayhold implements AutoCloseable {
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
         this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
-    }
-
-    /** A server of a test's own, which the test closes. */
-    public static RunningBayhold startedOn(AnyPostgres.Database database) {
-        return new RunningBayhold(database);
-    }
-
-    /** A database of H2 in a file {@code bayhold.mv.db} of this folder. */
-    public static AnyPostgres.Database h2In(Path folder) {
-        return new AnyPostgres.Database("jdbc:h2:file:" + folder.resolve("bayhold") + ";WRITE_DELAY=0", "sa", "");
     }
 
     public static RunningBayhold onH2() {
@@ -73,18 +62,8 @@ public final class RunningBayhold implements AutoCloseable {
         return database.connect();
     }
 
-    /** Something of the running application itself. */
     public <T> T bean(Class<T> type) {
         return context.getBean(type);
-    }
-
-    public <T> ObjectProvider<T> beans(Class<T> type) {
-        return context.getBeanProvider(type);
-    }
-
-    @Override
-    public void close() {
-        context.close();
     }
 
     private static ConfigurableApplicationContext start(String... database) {
@@ -100,7 +79,8 @@ public final class RunningBayhold implements AutoCloseable {
     }
 
     private static final class OnH2 {
-        static final RunningBayhold RUNNING = startedOn(h2In(folder()));
+        static final RunningBayhold RUNNING = new RunningBayhold(
+                new AnyPostgres.Database("jdbc:h2:file:" + folder().resolve("bayhold") + ";WRITE_DELAY=0", "sa", ""));
 
         private static Path folder() {
             try {
@@ -114,6 +94,6 @@ public final class RunningBayhold implements AutoCloseable {
     }
 
     private static final class OnPostgres {
-        static final RunningBayhold RUNNING = startedOn(AnyPostgres.freshDatabase(RunningBayhold.class));
+        static final RunningBayhold RUNNING = new RunningBayhold(AnyPostgres.freshDatabase(RunningBayhold.class));
     }
 }
