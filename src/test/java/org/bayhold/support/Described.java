@@ -66,8 +66,11 @@ final class Described {
                 .as("headers of %s", answer)
                 .allSatisfy(name -> assertThat(answer.header(name)).as(name).isNotEmpty());
         String type = answer.header("Content-Type").replaceAll(";.*", "");
-        assertThat(response.path("content").propertyNames()).as("%s", answer).isSubsetOf(Set.of(type));
-        if (type.endsWith("json")) {
+        JsonNode content = response.path("content");
+        if (!content.isEmpty()) {
+            assertThat(content.propertyNames()).as("%s", answer).contains(type);
+        }
+        if (type.endsWith("json") && content.path(type).has("schema")) {
             String pointer = "#" + where + "/content/" + type.replace("/", "~1") + "/schema";
             assertThat(schema(pointer).validate(answer.json())).as("%s", answer).isEmpty();
         }
