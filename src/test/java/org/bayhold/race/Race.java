@@ -8,12 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import javax.sql.DataSource;
+import org.bayhold.audit.AuditAgainstFold;
 import org.bayhold.support.FreshBayhold;
 import org.junit.jupiter.api.Test;
 
 /**
  * Installs, flashes, sign-offs, handovers, strikings-out and withdrawals by sixteen people on the same few cars: no car
- * leaves that the record as it stood before would have held, and no record breaks.
+ * leaves that the record as it stood before would have held, and no record breaks. The audit of it says what a fold says.
  */
 abstract class Race {
     private static final int RUSHES = Integer.getInteger("bayhold.race.rushes", 9);
@@ -56,6 +57,13 @@ abstract class Race {
                                     Duration.between(start.plus(raced), Instant.now())
                                             .toMillis(),
                                     collisions.byState()));
+            AuditAgainstFold audit = AuditAgainstFold.of(bayhold);
+            System.out.println("%s: %d handovers audited, %d kinds of findings"
+                    .formatted(getClass().getSimpleName(), audit.handoffs(), audit.kindsOfFindings()));
+            assertThat(audit.differences()).isEmpty();
+            assertThat(audit.kindsOfFindings())
+                    .as("an audit without findings proves little")
+                    .isGreaterThan(1);
             assertThat(judge.violations()).isEmpty();
             assertThat(tally.serverErrors()).isEmpty();
             assertThat(collisions.byState()).doesNotContainKey(Collisions.UNIQUE);
