@@ -47,10 +47,12 @@ class AuditExports {
         if (format.file != null) {
             response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + format.file + "\"");
         }
-        ExportRows rows = rows(format, new BufferedOutputStream(response.getOutputStream(), BUFFER));
+        OutputStream out = new BufferedOutputStream(response.getOutputStream(), BUFFER);
+        ExportRows rows = rows(format, out);
         audit.tell(ready, rows);
         // not in a finally: half an answer must not look like a whole one
         rows.close();
+        out.flush();
     }
 
     private ExportRows rows(Format format, OutputStream out) {

@@ -1,11 +1,11 @@
 package org.bayhold.buildsheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.EffectGroup;
@@ -38,24 +38,31 @@ public final class Coverage {
     }
 
     private static List<Gap> gaps(CarState car, List<CoverageLine> coverage, EffectGroups groups) {
-        Map<Place, Fitted> fitted = new TreeMap<>();
         Map<Place, CoverageLine> covered = new HashMap<>();
-        for (CoverageLine line : coverage) {
-            covered.put(line.place(), line);
-            fitted.put(line.place(), car.baselineFitted());
-        }
-        car.lines().forEach(line -> fitted.put(line.place(), line.fitted()));
+        coverage.forEach(line -> covered.put(line.place(), line));
         List<Gap> gaps = new ArrayList<>();
-        fitted.forEach((place, part) -> {
-            Optional<CoverageLine> line = Optional.ofNullable(covered.get(place));
-            if (!covers(line, part)) {
-                EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
-                if (group != EffectGroup.NO_EFFECT) {
-                    gaps.add(new Gap(place, group, part, line, why(part)));
-                }
-            }
-        });
+        for (BuildLine line : car.lines()) {
+            check(line.place(), line.fitted(), Optional.ofNullable(covered.remove(line.place())), car, groups, gaps);
+        }
+        // places that only the revision names are as the baseline says
+        covered.forEach((place, line) -> check(place, car.baselineFitted(), Optional.of(line), car, groups, gaps));
+        gaps.sort(Comparator.comparing(Gap::place));
         return gaps;
+    }
+
+    private static void check(
+            Place place,
+            Fitted fitted,
+            Optional<CoverageLine> line,
+            CarState car,
+            EffectGroups groups,
+            List<Gap> gaps) {
+        if (!covers(line, fitted)) {
+            EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
+            if (group != EffectGroup.NO_EFFECT) {
+                gaps.add(new Gap(place, group, fitted, line, why(fitted)));
+            }
+        }
     }
 
     /** Whether what a revision says of a place (nothing: factory part) allows what is fitted there. */

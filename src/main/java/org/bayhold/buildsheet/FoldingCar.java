@@ -3,9 +3,11 @@ package org.bayhold.buildsheet;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.bayhold.calibration.Revision;
@@ -20,13 +22,16 @@ import org.jspecify.annotations.Nullable;
 
 /** A car while its facts are applied in order. */
 final class FoldingCar implements Fact.Listener {
+    /** The build sheet of a car of which nothing is on record yet, where no category was moved. */
+    private static final Map<Baseline, SortedMap<Place, BuildLine>> AS_BORN = asBorn();
+
     private final Registration registration;
     private final List<Revision> revisions;
     private final EffectGroups groups;
     private final Instant effectiveAt;
     private final Instant knownAt;
 
-    private final Map<Place, BuildLine> lines = new TreeMap<>();
+    private final TreeMap<Place, BuildLine> lines = new TreeMap<>();
     private final List<CarState.Change> changes = new ArrayList<>();
     private final List<Fact.ReadBack> readBacks = new ArrayList<>();
     private final List<Fact.Acknowledged> acknowledgements = new ArrayList<>();
@@ -51,9 +56,13 @@ final class FoldingCar implements Fact.Listener {
         this.knownAt = knownAt;
         this.ecuHardware = registration.ecuHardware();
         this.inEcu = asRegistered();
-        for (Category category : Category.values()) {
-            if (groupOf(category) != EffectGroup.NO_EFFECT) {
-                line(Place.of(category));
+        if (groups.moves().isEmpty()) {
+            lines.putAll(AS_BORN.get(registration.baseline()));
+        } else {
+            for (Category category : Category.values()) {
+                if (groupOf(category) != EffectGroup.NO_EFFECT) {
+                    line(Place.of(category));
+                }
             }
         }
     }
@@ -285,7 +294,27 @@ final class FoldingCar implements Fact.Listener {
     }
 
     private Fitted asBaseline() {
-        return switch (registration.baseline()) {
+        return asBaseline(registration.baseline());
+    }
+
+    /** A sorted map is put into an empty one at once, which every fold begins with. */
+    private static Map<Baseline, SortedMap<Place, BuildLine>> asBorn() {
+        Map<Baseline, SortedMap<Place, BuildLine>> lines = new EnumMap<>(Baseline.class);
+        for (Baseline baseline : Baseline.values()) {
+            SortedMap<Place, BuildLine> its = new TreeMap<>();
+            for (Category category : Category.values()) {
+                if (category.born() != EffectGroup.NO_EFFECT) {
+                    Place place = Place.of(category);
+                    its.put(place, new BuildLine(place, category.born(), asBaseline(baseline), null, null, null));
+                }
+            }
+            lines.put(baseline, its);
+        }
+        return lines;
+    }
+
+    private static Fitted asBaseline(Baseline baseline) {
+        return switch (baseline) {
             case FACTORY -> Fitted.FACTORY;
             case UNKNOWN -> Fitted.UNKNOWN;
         };

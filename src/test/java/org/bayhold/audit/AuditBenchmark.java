@@ -37,7 +37,7 @@ class AuditBenchmark {
                     System.getProperty("bayhold.bench.cars", "2500,25000").split(","))
             .map(Integer::valueOf)
             .toList();
-    private static final int RUNS = 3;
+    private static final int RUNS = Integer.getInteger("bayhold.bench.runs", 3);
 
     /** How long one answer took: to its first row, and to its end. */
     private record Run(Duration first, Duration whole, long rows, long unmatched) {}
