@@ -69,6 +69,12 @@ public final class Api {
         return call("GET", path, BodyPublishers.noBody(), Map.of());
     }
 
+    /** The bytes of an answer that is not text. */
+    public byte[] download(String path) {
+        return exchange("GET", path, BodyPublishers.noBody(), Map.of(), BodyHandlers.ofByteArray())
+                .body();
+    }
+
     /** A page of the server's that is no part of the API. */
     public Answer getOutside(String path) {
         return get(server.resolve(path).toString());
@@ -134,6 +140,17 @@ public final class Api {
     }
 
     private Answer call(String method, String path, BodyPublisher body, Map<String, String> unlessSet) {
+        HttpResponse<String> response =
+                exchange(method, path, body, unlessSet, BodyHandlers.ofString(StandardCharsets.UTF_8));
+        return new Answer(method + " " + path, response.statusCode(), response.headers(), response.body());
+    }
+
+    private <T> HttpResponse<T> exchange(
+            String method,
+            String path,
+            BodyPublisher body,
+            Map<String, String> unlessSet,
+            HttpResponse.BodyHandler<T> handler) {
         URI uri = server.resolve(path.startsWith(V1) || path.startsWith("http") ? path : V1 + path);
         Map<String, String> all = new LinkedHashMap<>(Map.of("Content-Type", "application/json"));
         all.putAll(unlessSet);
@@ -142,8 +159,7 @@ public final class Api {
                 HttpRequest.newBuilder(uri).timeout(Duration.ofSeconds(60)).method(method, body);
         all.forEach(request::setHeader);
         try {
-            HttpResponse<String> response = HTTP.send(request.build(), BodyHandlers.ofString(StandardCharsets.UTF_8));
-            return new Answer(method + " " + path, response.statusCode(), response.headers(), response.body());
+            return HTTP.send(request.build(), handler);
         } catch (IOException e) {
             throw new UncheckedIOException(method + " " + path, e);
         } catch (InterruptedException e) {

@@ -58,6 +58,12 @@ public final class Shop {
         return new Car(this, registered.id(), car);
     }
 
+    /** A car that is registered already. */
+    public Car find(String vehicleId) {
+        Answer car = as(Role.WRITER).get("/vehicles/" + vehicleId).is(200);
+        return new Car(this, vehicleId, Body.of("vin", car.field("vin")).with("ecuHardware", car.field("ecuHardware")));
+    }
+
     /** A part spec in the catalogue. */
     public Part catalogues(Body part) {
         String id = as(Role.WRITER).post("/part-specs", part).is(201).id();
