@@ -92,10 +92,12 @@ class AuditController {
             String name = format.equals(CSV) ? "handovers.csv" : "handovers.xlsx";
             response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"");
         }
-        ExportRows rows = rows(format, new BufferedOutputStream(response.getOutputStream(), BUFFER));
+        OutputStream out = new BufferedOutputStream(response.getOutputStream(), BUFFER);
+        ExportRows rows = rows(format, out);
         audit.tell(ready, rows);
         // not in a finally: half an answer must not look like a whole one
         rows.close();
+        out.close();
     }
 
     private ExportRows rows(String format, OutputStream out) {
