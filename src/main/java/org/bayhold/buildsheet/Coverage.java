@@ -1,11 +1,11 @@
 package org.bayhold.buildsheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.EffectGroup;
@@ -38,24 +38,29 @@ public final class Coverage {
     }
 
     private static List<Gap> gaps(CarState car, List<CoverageLine> coverage, EffectGroups groups) {
-        Map<Place, Fitted> fitted = new TreeMap<>();
-        Map<Place, CoverageLine> covered = new HashMap<>();
-        for (CoverageLine line : coverage) {
-            covered.put(line.place(), line);
-            fitted.put(line.place(), car.baselineFitted());
-        }
-        car.lines().forEach(line -> fitted.put(line.place(), line.fitted()));
+        Map<Place, CoverageLine> named = new HashMap<>();
+        coverage.forEach(line -> named.put(line.place(), line));
         List<Gap> gaps = new ArrayList<>();
-        fitted.forEach((place, part) -> {
-            Optional<CoverageLine> line = Optional.ofNullable(covered.get(place));
-            if (!covers(line, part)) {
-                EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
-                if (group != EffectGroup.NO_EFFECT) {
-                    gaps.add(new Gap(place, group, part, line, why(part)));
-                }
-            }
-        });
+        for (BuildLine line : car.lines()) {
+            Optional<CoverageLine> calibratedFor = Optional.ofNullable(named.remove(line.place()));
+            gap(car, line.place(), line.fitted(), calibratedFor, groups).ifPresent(gaps::add);
+        }
+        // what the revision names and the record does not is as the baseline says
+        named.forEach((place, line) ->
+                gap(car, place, car.baselineFitted(), Optional.of(line), groups).ifPresent(gaps::add));
+        gaps.sort(Comparator.comparing(Gap::place));
         return gaps;
+    }
+
+    private static Optional<Gap> gap(
+            CarState car, Place place, Fitted fitted, Optional<CoverageLine> calibratedFor, EffectGroups groups) {
+        if (covers(calibratedFor, fitted)) {
+            return Optional.empty();
+        }
+        EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
+        return group == EffectGroup.NO_EFFECT
+                ? Optional.empty()
+                : Optional.of(new Gap(place, group, fitted, calibratedFor, why(fitted)));
     }
 
     /** Whether what a revision says of a place (nothing: factory part) allows what is fitted there. */

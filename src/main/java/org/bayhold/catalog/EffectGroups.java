@@ -14,6 +14,9 @@ public record EffectGroups(List<CategoryMove> moves) {
 
     /** The group at {@code effectiveAt} as known at {@code knownAt}; a category moved out of NO_EFFECT is UNSORTED unless born elsewhere. */
     public EffectGroup of(Category category, Instant effectiveAt, Instant knownAt) {
+        if (moves.isEmpty()) {
+            return category.born();
+        }
         return moves.stream()
                 .filter(m -> m.category() == category)
                 .filter(m ->

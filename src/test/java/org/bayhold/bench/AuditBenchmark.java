@@ -14,6 +14,7 @@ import java.sql.Statement;
 import java.sql.Timestamp;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -68,6 +69,9 @@ class AuditBenchmark {
             HandoffAudit audit = bayhold.bean(HandoffAudit.class);
             if (handoffs <= 100_000) {
                 sameAnswer(audit, database);
+            }
+            if (Boolean.getBoolean("bayhold.bench.plan")) {
+                plan(database);
             }
             for (int round = 1; round <= ROUNDS; round++) {
                 Took sql = sql(database, null);
@@ -152,15 +156,17 @@ class AuditBenchmark {
         try (Connection connection = database.connect();
                 Statement statement = connection.createStatement()) {
             connection.setAutoCommit(false);
-            statement.execute("set work_mem = '512MB'");
-            statement.execute("set hash_mem_multiplier = 2");
-            statement.execute("set jit = off");
+            prepare(statement);
             statement.setFetchSize(1_000);
             long begin = System.nanoTime();
             long first = 0;
             long count = 0;
             long hash = 0;
-            try (ResultSet rows = statement.executeQuery(query())) {
+            List<String> steps = steps();
+            for (String step : steps.subList(0, steps.size() - 1)) {
+                statement.execute(step);
+            }
+            try (ResultSet rows = statement.executeQuery(steps.get(steps.size() - 1))) {
                 while (rows.next()) {
                     if (first == 0) {
                         first = System.nanoTime();
@@ -185,13 +191,50 @@ class AuditBenchmark {
         }
     }
 
+    /** How the database goes about it, for whoever wants to write it better. */
+    private static void plan(AnyPostgres.Database database) throws SQLException {
+        try (Connection connection = database.connect();
+                Statement statement = connection.createStatement()) {
+            prepare(statement);
+            for (String step : steps()) {
+                boolean plans = step.startsWith("create temp table") || step.startsWith("with");
+                long begin = System.nanoTime();
+                if (plans) {
+                    try (ResultSet lines = statement.executeQuery("explain (analyze, costs off) " + step)) {
+                        while (lines.next()) {
+                            System.out.println(lines.getString(1));
+                        }
+                    }
+                    say("%.1f s: %s", since(begin), step.lines().findFirst().orElse(""));
+                    if (step.startsWith("create")) {
+                        statement.execute("drop table if exists " + step.split(" ")[3]);
+                        statement.execute(step);
+                    }
+                } else {
+                    statement.execute(step);
+                }
+            }
+        }
+    }
+
+    private static void prepare(Statement statement) throws SQLException {
+        statement.execute("set work_mem = '512MB'");
+        statement.execute("set hash_mem_multiplier = 2");
+        statement.execute("set jit = off");
+    }
+
     private static @Nullable Instant time(@Nullable Timestamp time) {
         return time == null ? null : time.toInstant();
     }
 
-    private static String query() {
+    /** All of them fill tables of the session but the last, which asks. */
+    private static List<String> steps() {
         try (InputStream sql = AuditBenchmark.class.getResourceAsStream("audit.sql")) {
-            return new String(Objects.requireNonNull(sql).readAllBytes(), StandardCharsets.UTF_8);
+            String text = new String(Objects.requireNonNull(sql).readAllBytes(), StandardCharsets.UTF_8);
+            return Arrays.stream(text.replaceAll("(?m)^\\s*--.*$", "").split(";"))
+                    .map(String::strip)
+                    .filter(step -> !step.isEmpty())
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

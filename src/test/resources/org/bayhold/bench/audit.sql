@@ -2,18 +2,24 @@
 -- flashes of the shop's own revisions, the usual policy, no moved categories, no corrections, nothing struck out twice.
 -- Checks are bits in the order of the gate: 2 FLASH_COMPLETED, 4 FLASH_AFTER_LAST_CHANGE, 8 CALIBRATION_IN_FORCE,
 -- 16 PARTS_COVERED, 32 READ_BACK_MATCHES, 128 RETUNE_CLEARED, 256 CUSTOMER_ACKNOWLEDGED; 512 says that a reading differs.
-with part as materialized (
-    select id, row_number() over (order by id) as no from part_spec
-), cal as materialized (
-    select c.id, c.calid, c.cvn, row_number() over (order by c.id) as no, w.withdrawn_at,
-           (select p.no from calibration_coverage l join part p on p.id = l.part_spec_id
-            where l.calibration_id = c.id and l.category = 'AIR_INTAKE') as intake,
-           (select p.no from calibration_coverage l join part p on p.id = l.part_spec_id
-            where l.calibration_id = c.id and l.category = 'INJECTORS') as injectors
-    from calibration c left join calibration_withdrawal w on w.calibration_id = c.id
-), struck as materialized (
-    select target_id, vehicle_id from fact where kind = 'VOIDED'
-), live as materialized (
+-- Steps with statistics in between beat one statement by far, and indexes of moments beat none.
+create temp table part as
+select id, row_number() over (order by id) as no from part_spec;
+analyze part;
+create temp table cal as
+select c.id, c.calid, c.cvn, row_number() over (order by c.id) as no, w.withdrawn_at, i.no as intake, j.no as injectors
+from calibration c
+left join calibration_withdrawal w on w.calibration_id = c.id
+left join (select l.calibration_id, p.no from calibration_coverage l join part p on p.id = l.part_spec_id
+           where l.category = 'AIR_INTAKE') i on i.calibration_id = c.id
+left join (select l.calibration_id, p.no from calibration_coverage l join part p on p.id = l.part_spec_id
+           where l.category = 'INJECTORS') j on j.calibration_id = c.id;
+analyze cal;
+create temp table struck as
+select target_id, vehicle_id from fact where kind = 'VOIDED';
+analyze struck;
+create temp table moments as
+with live as (
     select f.vehicle_id, f.seq, f.id, f.kind, f.effective_at, f.recorded_at, f.category, f.source, f.basis,
            coalesce(p.no, 0) as part, c.no as flashed, r.no as shown, null::bigint as withdrawn
     from fact f
@@ -71,37 +77,56 @@ with part as materialized (
            min(case when k.failed & (2 + 4 + 8 + 16 + 512) > 0 then effective_at end) over after as next_unmatched,
            min(case when k.failed & (2 + 4 + 8 + 16 + 512) = 0 then effective_at end) over after as next_matched
     from checked k
-    window after as (partition by vehicle_id order by rn rows between 1 following and unbounded following)
-), moments as materialized (
-    select * from ahead where kind = 'HANDED_OVER' or unmatched
-), items as materialized (
-    select i.id, i.vehicle_id, min(c.effective_at) filter (where s.target_id is null) as since,
-           min(c.effective_at) as at_all, min(c.recorded_at) as opened_at,
-           case when i.cleared_at is not null
-                  and not exists (select 1 from fact l where l.target_id = i.id and l.kind = 'RETUNE_LAPSED')
-                then i.cleared_at end as cleared_at,
-           exists (select 1 from fact l where l.target_id = i.id and l.kind = 'RETUNE_LAPSED') as lapsed,
-           (select l.recorded_at from fact l where l.target_id = i.id and l.kind = 'RETUNE_LAPSED') as lapsed_at
-    from retune_item i join retune_cause c on c.item_id = i.id left join struck s on s.target_id = c.record_id
-    group by i.id
-), handed as (
-    select m.*,
+    window after as (partition by vehicle_id order by rn desc rows between unbounded preceding and 1 preceding)
+)
+select *
+from ahead where kind = 'HANDED_OVER' or unmatched or effective_at < recorded_at;
+create index on moments (vehicle_id, effective_at);
+analyze moments;
+create temp table items as
+with lapse as (select target_id, recorded_at from fact where kind = 'RETUNE_LAPSED')
+select i.id, i.vehicle_id, min(c.effective_at) filter (where s.target_id is null) as since,
+       min(c.effective_at) as at_all, min(c.recorded_at) as opened_at,
+       case when l.target_id is null then i.cleared_at end as cleared_at,
+       l.target_id is not null as lapsed, l.recorded_at as lapsed_at
+from retune_item i join retune_cause c on c.item_id = i.id left join struck s on s.target_id = c.record_id
+left join lapse l on l.target_id = i.id
+group by i.id, l.target_id, l.recorded_at;
+create index on items (vehicle_id);
+analyze items;
+create temp table handed as
+select m.*,
            case when m.unmatched then m.effective_at
                 when m.next_unmatched < coalesce(m.returned_at, 'infinity') then m.next_unmatched end as unmatched_since
-    from moments m where m.kind = 'HANDED_OVER'
-), open_now as materialized (
-    select distinct h.id from handed h join items i on i.vehicle_id = h.vehicle_id and not i.lapsed
-       and coalesce(i.since, i.at_all) <= h.effective_at and coalesce(i.cleared_at, 'infinity') > h.effective_at
-), odd as materialized (
-    -- cars of which something was recorded late or struck out: what was known then is another question for them
-    select distinct vehicle_id from live where effective_at < recorded_at
-    union select vehicle_id from struck
-), open_then as materialized (
-    select distinct h.id from handed h join odd o on o.vehicle_id = h.vehicle_id
+    from moments m where m.kind = 'HANDED_OVER';
+create index on handed (vehicle_id);
+analyze handed;
+create temp table open_now as
+select distinct h.id from handed h join items i on i.vehicle_id = h.vehicle_id and not i.lapsed
+       and coalesce(i.since, i.at_all) <= h.effective_at and coalesce(i.cleared_at, 'infinity') > h.effective_at;
+analyze open_now;
+create temp table odd as
+-- cars of which something was recorded late or struck out: what was known then is another question for them
+select distinct vehicle_id from moments where effective_at < recorded_at
+union select vehicle_id from struck;
+analyze odd;
+create temp table open_then as
+select distinct h.id from handed h join odd o on o.vehicle_id = h.vehicle_id
     join items i on i.vehicle_id = h.vehicle_id and i.opened_at <= h.recorded_at
-       and i.at_all <= h.effective_at and coalesce(i.cleared_at, i.lapsed_at, 'infinity') > h.effective_at
-), then_odd as materialized (
-    select h.id,
+       and i.at_all <= h.effective_at and coalesce(i.cleared_at, i.lapsed_at, 'infinity') > h.effective_at;
+analyze open_then;
+create temp table odd_facts as
+select f.vehicle_id, f.seq, f.id, f.kind, f.category, f.effective_at, coalesce(p.no, 0) as part, c.no as flashed, r.no as shown,
+       s.target_id is not null as is_struck
+from fact f join odd o on o.vehicle_id = f.vehicle_id
+left join struck s on s.target_id = f.id
+left join part p on p.id = f.part_spec_id left join cal c on c.id = f.calibration_id
+left join cal r on r.calid = f.calid and r.cvn = f.cvn
+where f.kind in ('PART_CHANGED', 'FLASHED', 'READ_BACK', 'ACKNOWLEDGED', 'HANDED_OVER');
+create index on odd_facts (vehicle_id, seq);
+analyze odd_facts;
+create temp table then_odd as
+select h.id,
            (case when t.flash is null then 2 else 0 end
             | case when t.flash is null or t.changed_at >= t.flash_at then 4 else 0 end
             | case when t.flash is null or c.withdrawn_at <= h.effective_at then 8 else 0 end
@@ -126,18 +151,18 @@ with part as materialized (
                max(k.effective_at) filter (where k.kind = 'PART_CHANGED') as changed_at,
                max(k.effective_at) filter (where k.kind = 'ACKNOWLEDGED') as acknowledged_at,
                max(k.effective_at) filter (where k.kind = 'HANDED_OVER') as handed_over_at
-        from (select f.kind, f.category, f.effective_at, f.seq, coalesce(p.no, 0) as part, c.no as flashed, r.no as shown
-              from fact f left join part p on p.id = f.part_spec_id left join cal c on c.id = f.calibration_id
-              left join cal r on r.calid = f.calid and r.cvn = f.cvn
-              where f.vehicle_id = h.vehicle_id and f.seq < h.seq and f.effective_at <= h.effective_at
-                and not exists (select 1 from fact v where v.kind = 'VOIDED' and v.target_id = f.id and v.seq < h.seq)) k
+        from odd_facts k
+        where k.vehicle_id = h.vehicle_id and k.seq < h.seq and k.effective_at <= h.effective_at
+          and not exists (select 1 from fact v where k.is_struck and v.kind = 'VOIDED' and v.target_id = k.id and v.seq < h.seq)
     ) t
     left join cal c on c.no = t.flash
-    left join open_then o on o.id = h.id
-), late as materialized (
-    select distinct h.id from handed h join live l on l.vehicle_id = h.vehicle_id and l.effective_at < l.recorded_at
-       and l.seq > h.seq and l.effective_at <= h.effective_at and l.kind in ('PART_CHANGED', 'FLASHED', 'READ_BACK')
-), judged as (
+    left join open_then o on o.id = h.id;
+analyze then_odd;
+create temp table late as
+select distinct h.id from handed h join moments l on l.vehicle_id = h.vehicle_id and l.effective_at < l.recorded_at
+       and l.seq > h.seq and l.effective_at <= h.effective_at and l.kind in ('PART_CHANGED', 'FLASHED', 'READ_BACK');
+analyze late;
+with judged as (
     select h.*, h.failed
              | case when o.id is not null then 128 else 0 end
              | case when h.acknowledged_at is null or h.acknowledged_at <= h.handed_over_at then 256 else 0 end as failed_now,
