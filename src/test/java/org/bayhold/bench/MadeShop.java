@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import org.bayhold.support.AnyPostgres;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A shop from a seed, straight into the tables: each car comes four times, gets two parts and the revision for them, and
@@ -31,21 +30,12 @@ final class MadeShop {
     private final SplittableRandom random = new SplittableRandom(26);
     private final Tables tables;
     private final int cars;
-    private final MadeCarState[] states;
-
-    /** What a car brings along to its next visit. */
-    static final class MadeCarState {
-        private int revision = -1;
-        private long seq = 1;
-        private @Nullable UUID openItem;
-        private boolean hasDownpipe;
-        private Instant last = BEGIN;
-    }
+    private final Visit.Car[] states;
 
     private MadeShop(Tables tables, int cars) {
         this.tables = tables;
         this.cars = cars;
-        this.states = new MadeCarState[cars];
+        this.states = new Visit.Car[cars];
     }
 
     /** @return the number of facts */
@@ -136,15 +126,15 @@ final class MadeShop {
                     withdrawn ? WITHDRAWN : null);
         }
         for (int car = 0; car < cars; car++) {
-            states[car] = new MadeCarState();
+            states[car] = new Visit.Car();
             tables.car(vehicle(car), car, "HW-" + car % HARDWARE, BEGIN);
         }
     }
 
     private void visit(int car, int visit) throws SQLException {
-        MadeCarState state = states[car];
+        Visit.Car state = states[car];
         Instant at = BEGIN.plus(Duration.ofDays(1 + 120L * visit)).plusSeconds(random.nextInt(40 * 86_400));
-        Work work = new Work(tables, vehicle(car), state, at);
+        Visit work = new Visit(tables, vehicle(car), state, at);
         boolean exception = random.nextInt(100) < 3;
         int revision;
         do {
@@ -175,7 +165,7 @@ final class MadeShop {
         state.last = work.now();
     }
 
-    private void afterwards(Work work, Instant changed, int revision) throws SQLException {
+    private void afterwards(Visit work, Instant changed, int revision) throws SQLException {
         int chance = random.nextInt(200);
         Instant at = work.later(Duration.ofHours(random.nextInt(24, 24 * 60)));
         if (chance < 4) {
@@ -195,111 +185,13 @@ final class MadeShop {
 
     private void withdrawals() throws SQLException {
         for (int car = 0; car < cars; car++) {
-            MadeCarState state = states[car];
+            Visit.Car state = states[car];
             if (state.revision >= 0 && state.revision % 100 == 99) {
-                Work work = new Work(tables, vehicle(car), state, WITHDRAWN.plusSeconds(60));
+                Visit work = new Visit(tables, vehicle(car), state, WITHDRAWN.plusSeconds(60));
                 Instant told = work.next();
                 work.doubt("REVISION_WITHDRAWN", revision(state.revision), WITHDRAWN, told);
             }
             tables.head(vehicle(car), state.seq, state.openItem, state.last, ANYBODY);
-        }
-    }
-
-    /** One visit while it is written down. */
-    static final class Work {
-        private final Tables tables;
-        private final UUID vehicle;
-        private final MadeCarState state;
-        private Instant now;
-
-        Work(Tables tables, UUID vehicle, MadeCarState state, Instant begin) {
-            this.tables = tables;
-            this.vehicle = vehicle;
-            this.state = state;
-            this.now = begin;
-        }
-
-        MadeCarState state() {
-            return state;
-        }
-
-        Instant now() {
-            return now;
-        }
-
-        Instant next() {
-            return later(Duration.ofMinutes(17));
-        }
-
-        Instant later(Duration after) {
-            now = now.plus(after);
-            return now;
-        }
-
-        Tables.Stamp stamp(Instant at) {
-            return new Tables.Stamp(tables.nextId(), vehicle, ++state.seq, at, now);
-        }
-
-        UUID change(Instant at, Instant recordedAt, String category, @Nullable UUID part, String source)
-                throws SQLException {
-            now = recordedAt;
-            Tables.Stamp stamp = stamp(at);
-            tables.change(stamp, category, part == null ? "REFIT_FACTORY" : "FIT", part, source);
-            return stamp.id();
-        }
-
-        UUID readBack(Instant at, int revision, String source) throws SQLException {
-            now = at;
-            Tables.Stamp stamp = stamp(at);
-            tables.readBack(stamp, revision, source);
-            return stamp.id();
-        }
-
-        /** Opens an item, or joins the open one. */
-        void doubt(String code, UUID record, Instant since, Instant recordedAt) throws SQLException {
-            now = recordedAt;
-            UUID item = state.openItem;
-            boolean opens = item == null;
-            if (item == null) {
-                item = tables.nextId();
-                state.openItem = item;
-            }
-            tables.doubt(stamp(recordedAt), item, opens, code, record, since);
-        }
-
-        void flash(UUID revision, int number) throws SQLException {
-            tables.fact(stamp(next()), "FLASHED", revision, "COMPLETED", "SHOP", null, null);
-            readBack(next(), number, "SHOP");
-            UUID item = java.util.Objects.requireNonNull(state.openItem);
-            tables.fact(stamp(next()), "CLEARED", null, null, null, item, "FLASHED");
-            tables.closed(item, now);
-            state.openItem = null;
-            tables.fact(stamp(next()), "ACKNOWLEDGED", null, null, null, null, null);
-        }
-
-        void leave() throws SQLException {
-            tables.handover(stamp(next()), "CLEAR", List.of());
-        }
-
-        void exception(boolean wasFlashed) throws SQLException {
-            List<String> failed = new ArrayList<>();
-            if (!wasFlashed) {
-                failed.add("FLASH_COMPLETED");
-            }
-            failed.add("FLASH_AFTER_LAST_CHANGE");
-            if (!wasFlashed) {
-                failed.add("CALIBRATION_IN_FORCE");
-            }
-            failed.addAll(List.of("PARTS_COVERED", "READ_BACK_MATCHES", "RETUNE_CLEARED", "CUSTOMER_ACKNOWLEDGED"));
-            tables.handover(stamp(next()), "EXCEPTION", failed);
-        }
-
-        void strikeOut(UUID wrong) throws SQLException {
-            UUID item = java.util.Objects.requireNonNull(state.openItem);
-            tables.fact(stamp(later(Duration.ofHours(20))), "VOIDED", null, null, null, wrong, null);
-            tables.fact(stamp(now), "RETUNE_LAPSED", null, null, null, item, null);
-            tables.closed(item, now);
-            state.openItem = null;
         }
     }
 }
