@@ -15,7 +15,9 @@ final class Visit {
     static final class Car {
         int revision = -1;
         long seq = 1;
+
         @Nullable UUID openItem;
+
         boolean hasDownpipe;
         Instant last = MadeShop.BEGIN;
     }
