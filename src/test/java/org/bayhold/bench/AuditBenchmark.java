@@ -81,11 +81,11 @@ class AuditBenchmark {
             for (int round = 1; round <= (handoffs > FEW ? 1 : ROUNDS); round++) {
                 Took sql = sql(database, null);
                 Took ours = audit(audit, null);
-                assertThat(ours.rows()).isEqualTo(sql.rows()).isEqualTo(handoffs);
-                assertThat(ours.hash()).as("the same answer").isEqualTo(sql.hash());
                 say(
                         "round %d: audit first %.2f s, whole %.1f s | SQL first %.2f s, whole %.1f s | ratio %.2f",
                         round, ours.first(), ours.whole(), sql.first(), sql.whole(), ours.whole() / sql.whole());
+                assertThat(ours.rows()).isEqualTo(sql.rows()).isEqualTo(handoffs);
+                assertThat(ours.hash()).as("the same answer").isEqualTo(sql.hash());
             }
             overHttp(bayhold, "text/csv");
             if (handoffs <= FEW) {

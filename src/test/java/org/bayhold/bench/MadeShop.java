@@ -25,6 +25,7 @@ final class MadeShop {
 
     private static final int HARDWARE = 50;
     private static final int REVISIONS_EACH = 40;
+    private static final int REVISIONS = HARDWARE * REVISIONS_EACH;
     private static final String ANYBODY = "00000000-0000-7000-8000-0000000000aa";
 
     private final SplittableRandom random = new SplittableRandom(26);
@@ -112,7 +113,7 @@ final class MadeShop {
     private void catalogue() throws SQLException {
         tables.part(part(0), "DOWNPIPE");
         tables.part(part(1), "TURBOCHARGER");
-        for (int revision = 0; revision < HARDWARE * REVISIONS_EACH; revision++) {
+        for (int revision = 0; revision < REVISIONS; revision++) {
             tables.part(intake(revision), "AIR_INTAKE");
             tables.part(injectors(revision), "INJECTORS");
             boolean withdrawn = revision % 100 == 99;
@@ -175,7 +176,7 @@ final class MadeShop {
             work.doubt("LATE_RECORD", work.change(changed, at, "DOWNPIPE", part(0), "SHOP"), changed, at);
             work.state().hasDownpipe = true;
         } else if (chance < 10) {
-            work.doubt("READ_BACK_DIFFERS", work.readBack(at, revision + 1, "CUSTOMER_REPORTED"), at, at);
+            work.doubt("READ_BACK_DIFFERS", work.readBack(at, (revision + 1) % REVISIONS, "CUSTOMER_REPORTED"), at, at);
         } else if (chance < 11) {
             UUID wrong = work.change(at, at, "TURBOCHARGER", part(1), "CUSTOMER_REPORTED");
             work.doubt("PART_CHANGED", wrong, at, at);
