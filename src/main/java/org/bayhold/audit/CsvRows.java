@@ -32,11 +32,19 @@ final class CsvRows implements ExportRows {
     /** Only text that somebody typed can begin like a formula: no number here is below zero. */
     static String cell(@Nullable Object value) {
         String text = value == null ? "" : value.toString();
-        String bare = text.stripLeading();
-        boolean runs = !text.isEmpty()
-                && (BEGIN_A_FORMULA.indexOf(text.charAt(0)) >= 0
-                        || (!bare.isEmpty() && BEGIN_A_FORMULA.indexOf(bare.charAt(0)) >= 0));
-        return runs ? "'" + text : text;
+        int first = 0;
+        while (first < text.length() && isBlank(text.charAt(first)) && !beginsAFormula(text.charAt(first))) {
+            first++;
+        }
+        return first < text.length() && beginsAFormula(text.charAt(first)) ? "'" + text : text;
+    }
+
+    private static boolean isBlank(char letter) {
+        return Character.isWhitespace(letter) || Character.isSpaceChar(letter);
+    }
+
+    private static boolean beginsAFormula(char letter) {
+        return BEGIN_A_FORMULA.indexOf(letter) >= 0;
     }
 
     @Override

@@ -14,7 +14,6 @@ import org.bayhold.identity.Caller;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Transactional;
 
 /** Whom to call: the cars that are on the road now without a matching calibration. */
 @Component
@@ -35,8 +34,7 @@ class Exposures {
     private record Exposed(AuditedHandoff last, Instant since) {}
 
     /** Longest first, with the owner's contact where the caller may see it. */
-    @Transactional(readOnly = true)
-    public List<Exposure> list(Caller caller) {
+    List<Exposure> list(Caller caller) {
         Map<UUID, Exposed> cars = new LinkedHashMap<>();
         // a car may have left twice without coming back in between: the first time began it, the last one is told
         for (AuditedHandoff row : audit.list(AuditQuestion.stillUnmatched())) {

@@ -141,6 +141,11 @@ public class HandoffAudit {
         }
     }
 
+    /** Tells every handover that is asked for, however many there are. */
+    public void tell(AuditQuestion question, AuditRows rows) {
+        tell(ready(question), rows);
+    }
+
     /** The whole answer, for questions with few rows. */
     public List<AuditedHandoff> list(AuditQuestion question) {
         List<AuditedHandoff> list = new ArrayList<>();

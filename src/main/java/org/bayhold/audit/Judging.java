@@ -86,29 +86,48 @@ final class Judging {
 
     private Judged judged(Stretch stretch, CarState last) {
         Fact.HandedOver handoff = stretch.handoff;
+        Stamp stamp = handoff.stamp();
+        boolean asThen = stamp.effectiveAt().equals(stamp.recordedAt()) && !isSeenOtherwise(stamp);
+        if (asThen) {
+            return stretch.judged(stretch.knownNow(), false, closedByVoiding(handoff), last, walk.live());
+        }
         CarRecord before = record.with(record.facts().stream()
-                .filter(fact -> fact.stamp().seq() < handoff.stamp().seq())
+                .filter(fact -> fact.stamp().seq() < stamp.seq())
                 .toList());
-        Instant at = handoff.stamp().effectiveAt();
-        Instant recordedAt = handoff.stamp().recordedAt();
-        Decision knownThen = gate.atTheDoor(before, at, recordedAt);
+        Decision knownThen = gate.atTheDoor(before, stamp.effectiveAt(), stamp.recordedAt());
         return stretch.judged(
                 knownThen, !stretch.voided && isLate(stretch, before), closedByVoiding(handoff), last, walk.live());
     }
 
+    /**
+     * Whether anything that was recorded after the handover may make the car at the handover another: then the gate has to
+     * be asked with what was known. For most handovers there is none, and what is known now was known then.
+     */
+    private boolean isSeenOtherwise(Stamp handoff) {
+        return !record.corrections().isEmpty()
+                || record.groups().moves().stream()
+                        .anyMatch(move -> move.recordedAt().isAfter(handoff.recordedAt())
+                                && !move.effectiveAt().isAfter(handoff.effectiveAt()))
+                || walk.known().stream()
+                        .filter(fact -> fact.stamp().seq() > handoff.seq())
+                        .anyMatch(fact -> fact instanceof Fact.Voided
+                                || fact instanceof Fact.RetuneLapsed
+                                || !fact.stamp().effectiveAt().isAfter(handoff.effectiveAt())
+                                || Replay.told(fact).stream()
+                                        .anyMatch(cause -> !cause.effectiveAt().isAfter(handoff.effectiveAt())));
+    }
+
     /** Something about the time before it was recorded after it, and with that the car was another at the door. */
     private boolean isLate(Stretch stretch, CarRecord before) {
-        Instant at = stretch.handoff.stamp().effectiveAt();
-        long seq = stretch.handoff.stamp().seq();
+        Stamp handoff = stretch.handoff.stamp();
         boolean late = walk.live().stream()
-                .filter(fact -> fact.stamp().seq() > seq)
-                .filter(fact -> !fact.stamp().effectiveAt().isAfter(at))
+                .filter(fact -> fact.stamp().seq() > handoff.seq())
+                .filter(fact -> !fact.stamp().effectiveAt().isAfter(handoff.effectiveAt()))
                 .anyMatch(Judging::isAboutTheCar);
         if (!late) {
             return false;
         }
-        Decision then =
-                gate.decide(before, before.at(at, stretch.handoff.stamp().recordedAt()));
+        Decision then = gate.decide(before, before.at(handoff.effectiveAt(), handoff.recordedAt()));
         return !told(then).equals(told(stretch.knownNow()));
     }
 

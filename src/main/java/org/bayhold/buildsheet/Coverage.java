@@ -38,31 +38,29 @@ public final class Coverage {
     }
 
     private static List<Gap> gaps(CarState car, List<CoverageLine> coverage, EffectGroups groups) {
-        Map<Place, CoverageLine> covered = new HashMap<>();
-        coverage.forEach(line -> covered.put(line.place(), line));
+        Map<Place, CoverageLine> named = new HashMap<>();
+        coverage.forEach(line -> named.put(line.place(), line));
         List<Gap> gaps = new ArrayList<>();
         for (BuildLine line : car.lines()) {
-            check(line.place(), line.fitted(), Optional.ofNullable(covered.remove(line.place())), car, groups, gaps);
+            Optional<CoverageLine> calibratedFor = Optional.ofNullable(named.remove(line.place()));
+            gap(car, line.place(), line.fitted(), calibratedFor, groups).ifPresent(gaps::add);
         }
-        // places that only the revision names are as the baseline says
-        covered.forEach((place, line) -> check(place, car.baselineFitted(), Optional.of(line), car, groups, gaps));
+        // what the revision names and the record does not is as the baseline says
+        named.forEach((place, line) ->
+                gap(car, place, car.baselineFitted(), Optional.of(line), groups).ifPresent(gaps::add));
         gaps.sort(Comparator.comparing(Gap::place));
         return gaps;
     }
 
-    private static void check(
-            Place place,
-            Fitted fitted,
-            Optional<CoverageLine> line,
-            CarState car,
-            EffectGroups groups,
-            List<Gap> gaps) {
-        if (!covers(line, fitted)) {
-            EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
-            if (group != EffectGroup.NO_EFFECT) {
-                gaps.add(new Gap(place, group, fitted, line, why(fitted)));
-            }
+    private static Optional<Gap> gap(
+            CarState car, Place place, Fitted fitted, Optional<CoverageLine> calibratedFor, EffectGroups groups) {
+        if (covers(calibratedFor, fitted)) {
+            return Optional.empty();
         }
+        EffectGroup group = groups.of(place.category(), car.effectiveAt(), car.knownAt());
+        return group == EffectGroup.NO_EFFECT
+                ? Optional.empty()
+                : Optional.of(new Gap(place, group, fitted, calibratedFor, why(fitted)));
     }
 
     /** Whether what a revision says of a place (nothing: factory part) allows what is fitted there. */

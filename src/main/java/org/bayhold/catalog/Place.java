@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param position null for the only, or the main, place of the category
  */
 public record Place(Category category, @Nullable String position) implements Comparable<Place> {
-    private static final Comparator<Place> ORDER = Comparator.comparing(Place::category)
-            .thenComparing(Place::position, Comparator.nullsFirst(Comparator.naturalOrder()));
+    private static final Comparator<@Nullable String> POSITIONS = Comparator.nullsFirst(Comparator.naturalOrder());
 
     public static Place of(Category category) {
         return new Place(category, null);
@@ -28,6 +27,8 @@ public record Place(Category category, @Nullable String position) implements Com
 
     @Override
     public int compareTo(Place other) {
-        return ORDER.compare(this, other);
+        // every fold sorts by places: no chain of comparators
+        int byCategory = category.compareTo(other.category);
+        return byCategory != 0 ? byCategory : POSITIONS.compare(position, other.position);
     }
 }

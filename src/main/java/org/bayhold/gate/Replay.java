@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.catalog.Correction;
 
@@ -48,6 +49,11 @@ public final class Replay {
     /** The failed checks that tell that the calibration does not match the car. */
     public static List<CheckResult> failedMatch(Decision decision) {
         return decision.failed().stream().filter(Causes::isAboutTheMatch).toList();
+    }
+
+    /** The causes that a fact of a retune item brings; none for any other fact. */
+    public static List<Cause> told(Fact fact) {
+        return Causes.told(fact);
     }
 
     Question question(CarRecord record, CarState car) {

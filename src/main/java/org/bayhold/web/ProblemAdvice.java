@@ -2,6 +2,7 @@ package org.bayhold.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -10,8 +11,10 @@ import org.bayhold.refusal.JsonReasons;
 import org.bayhold.refusal.Problems;
 import org.bayhold.refusal.Problems.FieldError;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.core.ResolvableType;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.QueryTimeoutException;
 import org.springframework.http.HttpStatusCode;
@@ -84,7 +87,7 @@ class ProblemAdvice {
         if (Addresses.isPage(request)) {
             return answer(Code.NOT_FOUND, problems.of(Code.NOT_FOUND, List.of(), request), request);
         }
-        Class<?> wanted = failure.getRequiredType();
+        Class<?> wanted = wanted(failure);
         String kind = wanted == null ? "value" : wanted.getSimpleName().toLowerCase(java.util.Locale.ROOT);
         String allowed = wanted != null && wanted.isEnum()
                 ? List.of(wanted.getEnumConstants()).stream()
@@ -92,6 +95,14 @@ class ProblemAdvice {
                         .collect(Collectors.joining(", "))
                 : kind;
         return refusedAs(Refusal.invalid(failure.getName(), "parameter.type", failure.getName(), allowed), request);
+    }
+
+    /** What one value must be; of a parameter that may come several times, one of them. */
+    private static @Nullable Class<?> wanted(MethodArgumentTypeMismatchException failure) {
+        Class<?> wanted = failure.getRequiredType();
+        return wanted != null && Collection.class.isAssignableFrom(wanted)
+                ? ResolvableType.forMethodParameter(failure.getParameter()).resolveGeneric(0)
+                : wanted;
     }
 
     @ExceptionHandler

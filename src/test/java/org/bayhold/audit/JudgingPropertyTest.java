@@ -11,8 +11,11 @@ import java.util.stream.LongStream;
 import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.RandomHistories;
+import org.bayhold.gate.Decision;
 import org.bayhold.gate.Replay;
 import org.bayhold.gate.Replaying;
+import org.bayhold.gate.Risk;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Walking through a car once comes to what rule 13 says with a fold of its own for every moment. */
@@ -62,11 +65,49 @@ class JudgingPropertyTest {
             Instant last = record.facts().get(record.facts().size() - 1).stamp().recordedAt();
             for (Instant now : List.of(last, last.plusSeconds(86_400), middle(record))) {
                 List<Judged> handoffs = Judging.of(record, GATE, now);
-                assertThat(handoffs).as("history %s as of %s", seed, now).isEqualTo(PlainAudit.of(record, GATE, now));
+                List<Judged> plain = PlainAudit.of(record, GATE, now);
+                assertThat(handoffs.stream().map(JudgingPropertyTest::withoutThen))
+                        .as("history %s as of %s", seed, now)
+                        .isEqualTo(plain.stream()
+                                .map(JudgingPropertyTest::withoutThen)
+                                .toList());
+                assertThat(handoffs.stream().map(Judged::knownThen).map(JudgingPropertyTest::said))
+                        .as("history %s as of %s", seed, now)
+                        .isEqualTo(plain.stream()
+                                .map(Judged::knownThen)
+                                .map(JudgingPropertyTest::said)
+                                .toList());
                 handoffs.forEach(seen::see);
             }
         }
         return seen;
+    }
+
+    private static Judged withoutThen(Judged judged) {
+        return new Judged(
+                judged.handoff(),
+                judged.voided(),
+                judged.knownNow(),
+                judged.knownNow(),
+                judged.findings(),
+                judged.returnedAt(),
+                judged.unmatchedSince(),
+                judged.matchedAgainAt(),
+                judged.unmatchedFor(),
+                judged.stillSince());
+    }
+
+    /** All of a decision but the moment of knowing, which it does not depend on. */
+    private record Said(
+            Instant effectiveAt,
+            Decision.Verdict verdict,
+            @Nullable Risk risk,
+            List<?> checks,
+            List<?> mismatches) {}
+
+    private static Said said(Decision decision) {
+        return new Said(
+                decision.effectiveAt(), decision.verdict(), decision.risk(), decision.checks(), decision.mismatches());
     }
 
     private static Instant middle(CarRecord record) {

@@ -261,7 +261,7 @@ class MainJobsTest implements OnH2 {
                     .waitForResponse(
                             response -> response.url().contains("/parts/suggestions"),
                             () -> screen.field("Part")
-                                    .pressSequentially(intake.partNumber().substring(0, 6)));
+                                    .pressSequentially(intake.partNumber()));
             screen.page()
                     .locator("#parts option[value*='" + intake.partNumber() + "']")
                     .waitFor(new com.microsoft.playwright.Locator.WaitForOptions()

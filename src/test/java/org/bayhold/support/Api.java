@@ -3,6 +3,7 @@ package org.bayhold.support;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -75,6 +76,12 @@ public final class Api {
     /** The bytes of an answer that is not text. */
     public byte[] download(String path) {
         return exchange("GET", path, BodyPublishers.noBody(), Map.of(), BodyHandlers.ofByteArray())
+                .body();
+    }
+
+    /** An answer that is read as it comes. */
+    public InputStream stream(String path) {
+        return exchange("GET", path, BodyPublishers.noBody(), Map.of(), BodyHandlers.ofInputStream())
                 .body();
     }
 
