@@ -78,6 +78,8 @@ class CatalogController {
     @Needs(Act.ADD_PART_SPEC)
     @PostMapping("/part-specs")
     ResponseEntity<PartSpec> add(Call call, @Valid @RequestBody PartSpecRequest request) {
+        PartAttributes.of(request.category())
+                .holdAll("attributes", request.attributes() == null ? Map.of() : request.attributes());
         PartSpec added = writes.add(call.request(), request.spec()).value();
         return ResponseEntity.created(URI.create("/api/v1/part-specs/" + added.id()))
                 .body(added);
@@ -86,7 +88,8 @@ class CatalogController {
     @Needs(Act.CORRECT_PART_SPEC)
     @PostMapping("/part-specs/{id}/corrections")
     ResponseEntity<PartSpec> correct(Call call, @PathVariable UUID id, @Valid @RequestBody CorrectionRequest request) {
-        Attributes.validate(request.attributes());
+        PartSpec known = get(id);
+        PartAttributes.of(known.category()).holdAll("attributes", request.attributes());
         CorrectionMade made = writes.correct(call.request(), id, request.attributes(), request.reason())
                 .value();
         return ResponseEntity.created(URI.create("/api/v1/part-specs/" + id)).body(made.partSpec());
