@@ -89,10 +89,10 @@ class PartPages {
         ModelAndView page = form.submit(ONE, () -> {
             Map<String, Object> attributes = AttributeText.read(form, "attributes", json);
             String reason = form.required("reason");
-            form.check(new CorrectionRequest(attributes, reason));
+            CorrectionRequest request = new CorrectionRequest(attributes, reason);
+            form.check(request);
             try {
-                Attributes.validate(attributes);
-                PartSpec corrected = writes.correct(call.request(), id, attributes, reason)
+                PartSpec corrected = writes.correct(call.request(), id, request.attributesFor(part(id)), reason)
                         .value()
                         .partSpec();
                 return form.done("/parts/" + corrected.id(), "said.part-corrected");
