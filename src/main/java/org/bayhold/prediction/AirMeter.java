@@ -7,13 +7,11 @@ import java.util.Optional;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Place;
 import org.bayhold.prediction.Share.Link;
-import org.jspecify.annotations.Nullable;
 
 /** Air believed over true air, by the load model of the revision. {@code docs/prediction.md, P4 to P8}. */
 final class AirMeter {
     private final Workings workings;
     private final Housing housing;
-    private @Nullable Double bandPercent;
 
     AirMeter(Workings workings) {
         this.workings = workings;
@@ -27,11 +25,6 @@ final class AirMeter {
             case AIRFLOW_SENSOR -> workSensor(seat);
             default -> throw new IllegalArgumentException("no air meter: " + seat.place());
         }
-    }
-
-    /** The square of the bore strays; null where no square was taken. */
-    @Nullable Double bandPercent() {
-        return bandPercent;
     }
 
     /** The product of the categories; empty where none is known. */
@@ -64,9 +57,7 @@ final class AirMeter {
     }
 
     private void shareOfHousing(Seat seat, Factor factor) {
-        workings.share(seat, Link.AIR_METER, factor);
-        double band = housing.band(seat.place());
-        bandPercent = bandPercent == null ? band : Math.max(bandPercent, band);
+        workings.share(seat, Link.AIR_METER, factor.within(housing.band(seat.place())));
     }
 
     private static boolean haveCurves(Seat sensor) {

@@ -18,6 +18,11 @@ final class Chain {
         boolean isEmpty() {
             return airMeter.isEmpty() && fuelDelivery.isEmpty() && stoichiometric.isEmpty();
         }
+
+        /** Of the meter's estimate; null where there is none. */
+        @Nullable Double bandPercent() {
+            return airMeter.map(Factor::bandPercent).orElse(null);
+        }
     }
 
     /** Where the calibration asks for 1.000, open loop. */
@@ -30,18 +35,13 @@ final class Chain {
         return (lambda - 1) * 100;
     }
 
-    /** Short and long term together multiply. */
-    static double totalTrimPercent(double shortPercent, double longPercent) {
-        return ((1 + shortPercent / 100) * (1 + longPercent / 100) - 1) * 100;
-    }
-
     /** What is left after a closed loop has done what it may. */
     static double lambdaLeft(double lambda, double authorityPercent) {
         double trim = Math.max(-authorityPercent, Math.min(authorityPercent, trimDemandPercent(lambda)));
         return lambda / (1 + trim / 100);
     }
 
-    static @Nullable Mixture atLoad(Links links, @Nullable Double bandPercent, Workings workings) {
+    static @Nullable Mixture atLoad(Links links, Workings workings) {
         if (links.isEmpty()) {
             return null;
         }
@@ -50,7 +50,7 @@ final class Chain {
         double stoich = links.stoichiometric().map(Factor::atLoad).orElse(1.0);
         double lambda =
                 workings.step(Formula.LAMBDA, null, lambda(air, fuel, stoich), inputs(links, air, fuel, stoich));
-        Mixture mixture = mixture(lambda, bandPercent, workings);
+        Mixture mixture = mixture(lambda, links.bandPercent(), workings);
         Input of = Input.computed("lambdaAtTarget", lambda);
         double trim = workings.step(Formula.TRIM_DEMAND, null, mixture.trimDemandPercent(), of);
         workings.step(
@@ -62,7 +62,7 @@ final class Chain {
         return mixture;
     }
 
-    static @Nullable Mixture atIdle(Links links, @Nullable Double bandPercent, Workings workings) {
+    static @Nullable Mixture atIdle(Links links, Workings workings) {
         Double air = atIdle(links.airMeter());
         Double fuel = atIdle(links.fuelDelivery());
         Double stoich = atIdle(links.stoichiometric());
@@ -71,36 +71,29 @@ final class Chain {
         }
         double lambda = workings.step(
                 Formula.LAMBDA_AT_IDLE, null, lambda(air, fuel, stoich), inputs(links, air, fuel, stoich));
-        return mixture(lambda, bandPercent, workings);
+        return mixture(lambda, links.bandPercent(), workings);
     }
 
     /** Each place for itself, from what it contributes. */
-    static List<Alone> alone(List<Seat> differing, @Nullable Double bandPercent, Workings workings) {
+    static List<Alone> alone(List<Seat> differing, Workings workings) {
         List<Alone> alone = new ArrayList<>();
         for (Seat seat : differing) {
             Factor air = shareOf(seat.place(), Link.AIR_METER, workings);
             Factor fuel = shareOf(seat.place(), Link.FUEL_DELIVERY, workings);
             Factor stoich = shareOf(seat.place(), Link.STOICHIOMETRIC, workings);
             if (workings.shares().stream().anyMatch(share -> share.place().equals(seat.place()))) {
-                Double band = isAir(seat, workings) ? bandPercent : null;
                 double lambda = lambda(air.atLoad(), fuel.atLoad(), stoich.atLoad());
                 alone.add(new Alone(
-                        seat.place(), mixture(lambda, band, workings), idle(air, fuel, stoich, band, workings)));
+                        seat.place(), mixture(lambda, air.bandPercent(), workings), idle(air, fuel, stoich, workings)));
             }
         }
         return alone;
     }
 
-    private static @Nullable Mixture idle(
-            Factor air, Factor fuel, Factor stoich, @Nullable Double band, Workings workings) {
+    private static @Nullable Mixture idle(Factor air, Factor fuel, Factor stoich, Workings workings) {
         return air.atIdle() == null || fuel.atIdle() == null || stoich.atIdle() == null
                 ? null
-                : mixture(lambda(air.atIdle(), fuel.atIdle(), stoich.atIdle()), band, workings);
-    }
-
-    private static boolean isAir(Seat seat, Workings workings) {
-        return workings.shares().stream()
-                .anyMatch(share -> share.place().equals(seat.place()) && share.link() == Link.AIR_METER);
+                : mixture(lambda(air.atIdle(), fuel.atIdle(), stoich.atIdle()), air.bandPercent(), workings);
     }
 
     /** One place has one share in a link, or none: then the link is not its own. */
@@ -113,12 +106,14 @@ final class Chain {
 
     private static Mixture mixture(double lambda, @Nullable Double bandPercent, Workings workings) {
         double trim = trimDemandPercent(lambda);
+        double authority = workings.assumes.trimAuthority().value();
         return new Mixture(
                 lambda,
                 bandPercent == null ? null : lambda / (1 + bandPercent / 100),
                 bandPercent == null ? null : lambda / (1 - bandPercent / 100),
                 trim,
-                Math.abs(trim) / workings.assumes.trimAuthority().value() * 100);
+                Math.abs(trim) / authority * 100,
+                lambdaLeft(lambda, authority));
     }
 
     /** A link in which nothing differs is 1; one in which something differs and is not known at idle is null. */

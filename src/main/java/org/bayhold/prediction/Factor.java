@@ -6,16 +6,32 @@ import org.jspecify.annotations.Nullable;
  * By what a part multiplies a ratio of the chain.
  *
  * @param atIdle null where it is not known, which is not the same as 1
+ * @param bandPercent how far an estimate strays; null where it is none
  */
-record Factor(double atLoad, @Nullable Double atIdle) {
-    static final Factor ONE = new Factor(1, 1.0);
+record Factor(
+        double atLoad, @Nullable Double atIdle, @Nullable Double bandPercent) {
+    static final Factor ONE = everywhere(1);
+
+    Factor(double atLoad, @Nullable Double atIdle) {
+        this(atLoad, atIdle, null);
+    }
 
     static Factor everywhere(double ratio) {
         return new Factor(ratio, ratio);
     }
 
+    Factor within(double percent) {
+        return new Factor(atLoad, atIdle, percent);
+    }
+
+    /** Of two bands the wider holds. */
     Factor times(Factor other) {
-        return new Factor(atLoad * other.atLoad, atIdle == null || other.atIdle == null ? null : atIdle * other.atIdle);
+        return new Factor(
+                atLoad * other.atLoad,
+                atIdle == null || other.atIdle == null ? null : atIdle * other.atIdle,
+                bandPercent == null || (other.bandPercent != null && other.bandPercent > bandPercent)
+                        ? other.bandPercent
+                        : bandPercent);
     }
 
     boolean isFactor(Factor other) {

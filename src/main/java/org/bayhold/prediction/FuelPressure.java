@@ -25,7 +25,7 @@ final class FuelPressure {
     /** What a regulator that differs does to the flow; empty where it cannot be said, which is then on record. */
     Optional<Factor> of(Seat regulator) {
         if (isRecorded(regulator.fitted()) && isOfOneSetting(regulator)) {
-            return Optional.of(Factor.ONE); // whatever the manifold does, it does to both
+            return Optional.of(ofOneSetting(regulator));
         }
         Optional<Input> inst = recorded(regulator, regulator.fitted(), Input.Origin.FITTED);
         Optional<Input> cal = recorded(regulator, regulator.reference(), Input.Origin.CALIBRATED_FOR)
@@ -47,19 +47,33 @@ final class FuelPressure {
                 cal.get())));
     }
 
+    /** Whatever the manifold does, it does to both. */
+    private Factor ofOneSetting(Seat regulator) {
+        double base = BASE_PRESSURE_KPA.in(regulator.fitted().attributes()).orElseThrow();
+        return Factor.everywhere(workings.step(
+                Formula.FUEL_PRESSURE,
+                regulator.place(),
+                ratio(base, base),
+                Input.fitted(BASE_PRESSURE_KPA.name(), base),
+                Input.calibrated(BASE_PRESSURE_KPA.name(), base)));
+    }
+
     static double ratio(double instKpa, double calKpa) {
         return Math.sqrt(instKpa / calKpa);
     }
 
-    /** The pressure across the injectors on the car, for the duty; empty where a regulator says too little. */
+    /**
+     * The pressure across the injectors on the car, for the duty. A regulator that says nothing of itself holds what the
+     * revision assumes as long as it is the one for which that was written; empty where nothing can be said.
+     */
     Optional<Input> onTheCar(Seat injectors) {
         Optional<Seat> regulator = workings.build.at(Place.of(Category.FUEL_PRESSURE_REGULATOR));
-        if (regulator.isPresent() && regulator.get().fitted().state() != Side.State.FACTORY) {
+        if (regulator.isPresent()
+                && (regulator.get().differs() || isRecorded(regulator.get().fitted()))) {
             return recorded(regulator.get(), regulator.get().fitted(), Input.Origin.FITTED);
         }
-        return regulator
-                .flatMap(seat -> recorded(seat, seat.fitted(), Input.Origin.FITTED))
-                .or(workings.assumes::fuelPressure)
+        return workings.assumes
+                .fuelPressure()
                 .or(() -> RATED_PRESSURE_KPA.in(injectors.reference().attributes()).stream()
                         .mapToObj(rated -> Input.calibrated(RATED_PRESSURE_KPA.name(), rated))
                         .findFirst());

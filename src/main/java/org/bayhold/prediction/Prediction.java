@@ -54,13 +54,15 @@ public record Prediction(
      * @param lambdaLow with the band; null where there is none
      * @param trimDemandPercent the extra fuel that it takes to come back; negative is less
      * @param authorityUsedPercent beyond 100 the ECU cannot come back
+     * @param lambdaLeft once the closed loop has done what it may; 1 within its authority
      */
     public record Mixture(
             double lambda,
             @Nullable Double lambdaLow,
             @Nullable Double lambdaHigh,
             double trimDemandPercent,
-            double authorityUsedPercent) {}
+            double authorityUsedPercent,
+            double lambdaLeft) {}
 
     /**
      * What a pressure sensor of another range does.

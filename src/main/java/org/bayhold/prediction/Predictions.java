@@ -36,11 +36,10 @@ public final class Predictions {
         boolean spark = !workings.assumes.isCompressionIgnition();
         differing.forEach(spark ? this::work : this::leave);
         Links links = new Links(air.ratio(), fuel.ratio(), fuel.stoichiometric());
-        Double band = links.airMeter().isPresent() ? air.bandPercent() : null;
-        Ratios ratios = ratios(links, band);
-        Mixture mixture = Chain.atLoad(links, band, workings);
-        Mixture atIdle = Chain.atIdle(links, band, workings);
-        List<Alone> alone = Chain.alone(differing, air.bandPercent(), workings);
+        Ratios ratios = ratios(links);
+        Mixture mixture = Chain.atLoad(links, workings);
+        Mixture atIdle = Chain.atIdle(links, workings);
+        List<Alone> alone = Chain.alone(differing, workings);
         Double duty = spark ? Duty.of(workings) : null;
         List<Mixture> mixtures = Grading.mixtures(mixture, atIdle, alone);
         Risk risk = Grading.of(differing, workings.notComputable(), mixtures, boost, duty);
@@ -99,12 +98,12 @@ public final class Predictions {
         workings.cannot(seat.place(), new Sentence("prediction.why.compression-ignition", List.of()));
     }
 
-    private Ratios ratios(Links links, @Nullable Double band) {
+    private Ratios ratios(Links links) {
         links.airMeter().ifPresent(known -> product(Formula.AIR_METER_RATIO, Link.AIR_METER, known));
         links.fuelDelivery().ifPresent(known -> product(Formula.FUEL_DELIVERY_RATIO, Link.FUEL_DELIVERY, known));
         return new Ratios(
                 links.airMeter().map(Factor::atLoad).orElse(null),
-                band,
+                links.airMeter().map(Factor::bandPercent).orElse(null),
                 links.fuelDelivery().map(Factor::atLoad).orElse(null),
                 links.fuelDelivery().map(Factor::atIdle).orElse(null),
                 links.stoichiometric().map(Factor::atLoad).orElse(null));

@@ -46,7 +46,9 @@ final class Words {
 
     private void sayMixture(@Nullable Mixture mixture) {
         if (mixture == null) {
-            say("prediction.no-mixture");
+            if (!workings.notComputable().isEmpty()) {
+                say("prediction.no-mixture");
+            }
             return;
         }
         double lambda = shown(mixture.lambda(), 3);
@@ -76,7 +78,11 @@ final class Words {
                 mixture.trimDemandPercent() > 0
                         ? Sentence.of("prediction.adds", demand, authority, used)
                         : Sentence.of("prediction.takes-away", demand, authority, used));
-        say(mixture.authorityUsedPercent() > 100 ? "prediction.beyond-authority" : "prediction.within-authority");
+        if (mixture.authorityUsedPercent() > 100) {
+            sentences.add(Sentence.of("prediction.beyond-authority", shown(mixture.lambdaLeft(), 3)));
+        } else {
+            say("prediction.within-authority");
+        }
     }
 
     /** Two wrong parts can make one right number. */

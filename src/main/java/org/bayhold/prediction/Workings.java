@@ -35,9 +35,12 @@ final class Workings {
         return notComputable;
     }
 
-    /** Writes a step down and gives its value back. */
+    /** Writes a step down, once however often it is asked for, and gives its value back. */
     double step(Formula formula, @Nullable Place place, double value, Input... inputs) {
-        steps.add(new Step(formula, place, List.of(inputs), value));
+        Step step = new Step(formula, place, List.of(inputs), value);
+        if (!steps.contains(step)) {
+            steps.add(step);
+        }
         return value;
     }
 
