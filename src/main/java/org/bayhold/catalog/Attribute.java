@@ -9,7 +9,17 @@ import org.bayhold.refusal.Refusal;
  * is the sentence {@code attribute.NAME} of the bundle.
  */
 public sealed interface Attribute permits NumberAttribute, ChoiceAttribute, TextAttribute, CurveAttribute {
+    /** What a value is, whatever it is of. */
+    enum Kind {
+        NUMBER,
+        CHOICE,
+        TEXT,
+        CURVE
+    }
+
     String name();
+
+    Kind kind();
 
     /** What a value may be, for people and without the name: {@code 20 mm … 200 mm}. */
     String allowed();

@@ -16,6 +16,11 @@ public record ChoiceAttribute(String name, List<String> choices) implements Attr
     }
 
     @Override
+    public Kind kind() {
+        return Kind.CHOICE;
+    }
+
+    @Override
     public Optional<Refusal.Reason> problem(String field, Object value) {
         return value instanceof String text && choices.contains(text)
                 ? Optional.empty()

@@ -13,6 +13,11 @@ public record CurveAttribute(String name) implements Attribute {
     }
 
     @Override
+    public Kind kind() {
+        return Kind.CURVE;
+    }
+
+    @Override
     public Optional<Refusal.Reason> problem(String field, Object value) {
         return curve(value).isPresent()
                 ? Optional.empty()
@@ -30,7 +35,7 @@ public record CurveAttribute(String name) implements Attribute {
 
     @Override
     public String allowed() {
-        return Curve.FEWEST_POINTS + " … " + Curve.MOST_POINTS + " [V | Hz, g/s]";
+        return Curve.FEWEST_POINTS + " … " + Curve.MOST_POINTS + " × [V | Hz, g/s]";
     }
 
     private static Optional<Curve> curve(@Nullable Object value) {

@@ -23,6 +23,11 @@ public record NumberAttribute(String name, String unit, double least, double mos
     }
 
     @Override
+    public Kind kind() {
+        return Kind.NUMBER;
+    }
+
+    @Override
     public Optional<Refusal.Reason> problem(String field, Object value) {
         return value instanceof Number number && takes(number)
                 ? Optional.empty()

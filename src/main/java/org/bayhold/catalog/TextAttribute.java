@@ -16,6 +16,11 @@ public record TextAttribute(String name, int longest) implements Attribute {
     }
 
     @Override
+    public Kind kind() {
+        return Kind.TEXT;
+    }
+
+    @Override
     public Optional<Refusal.Reason> problem(String field, Object value) {
         return value instanceof String text && takes(text)
                 ? Optional.empty()
