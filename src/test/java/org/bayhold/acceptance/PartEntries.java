@@ -101,7 +101,7 @@ public abstract class PartEntries implements OnADatabase {
                         .path("attributes")
                         .path("transfer")
                         .toString())
-                .isEqualTo(CURVE.toString().replace(" ", ""));
+                .isEqualTo("[[0.5,1],[1.5,6],[2.5,25],[4.5,140]]");
     }
 
     @Test
