@@ -4,14 +4,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.bayhold.refusal.Refusal;
 
 /** Words. They are compared, where at all, without regard to case, blanks, hyphens and underscores. */
 public record TextAttribute(String name, int longest) implements Attribute {
+    private static final Pattern BLANKS = Pattern.compile("[\\s_-]+");
+
     /** What is recorded, in the form in which two texts are compared. */
     public Optional<String> in(Map<String, Object> recorded) {
         return recorded.get(name) instanceof String text && takes(text)
-                ? Optional.of(text.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s_-]+", " "))
+                ? Optional.of(
+                        BLANKS.matcher(text.strip().toUpperCase(Locale.ROOT)).replaceAll(" "))
                 : Optional.empty();
     }
 
