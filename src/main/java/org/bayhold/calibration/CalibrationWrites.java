@@ -18,6 +18,7 @@ import org.bayhold.journal.Personal;
 import org.bayhold.journal.Text;
 import org.bayhold.journal.WriteTemplate;
 import org.bayhold.journal.Written;
+import org.bayhold.prediction.Assumptions;
 import org.bayhold.refusal.Refusal;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -71,6 +72,8 @@ class CalibrationWrites {
         if (request.calid() == null && request.fileSha256() == null) {
             throw Refusal.invalid("calid", "calibration.unidentified");
         }
+        Map<String, Object> assumes = request.assumes() == null ? Map.of() : request.assumes();
+        Assumptions.ALL.holdKnown("assumes", assumes);
         List<CoverageLine> coverage = coverage(request.coverage());
         UUID id = Ids.next();
         return writes.begin(call.request(), id, ChainKind.CALIBRATION, CalibrationView.class, chain -> {
@@ -89,7 +92,7 @@ class CalibrationWrites {
                     request.purpose() == null ? Purpose.NORMAL : request.purpose(),
                     Text.strip(request.limits()),
                     coverage,
-                    request.assumes() == null ? Map.of() : request.assumes(),
+                    assumes,
                     request.boostTargetKpa(),
                     chain.keep(Text.strip(request.note())));
             CalibrationRow row =

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Page;
 import org.bayhold.obd.Reading;
 import org.springframework.data.domain.Limit;
@@ -21,10 +22,12 @@ public class Calibrations {
 
     private final CalibrationRows rows;
     private final Withdrawals withdrawals;
+    private final CanonicalJson json;
 
-    Calibrations(CalibrationRows rows, Withdrawals withdrawals) {
+    Calibrations(CalibrationRows rows, Withdrawals withdrawals, CanonicalJson json) {
         this.rows = rows;
         this.withdrawals = withdrawals;
+        this.json = json;
     }
 
     /** Revisions with their coverage and withdrawal, in the order in which they were issued; unknown ids are left out. */
@@ -63,6 +66,12 @@ public class Calibrations {
     /** What a revision may be used for in the meantime. */
     public Optional<String> limits(UUID id) {
         return rows.findById(id).map(CalibrationRow::limits);
+    }
+
+    /** What a revision assumes of the car. */
+    @SuppressWarnings("unchecked") // assumes is written as a JSON object
+    public Optional<Assumed> assumed(UUID id) {
+        return rows.findById(id).map(row -> new Assumed(json.read(row.assumes(), Map.class), row.boostTargetKpa()));
     }
 
     /** The ids of the revisions that an ECU with this reading may run. */

@@ -1,5 +1,5 @@
 /** Calibration revisions, the parts they were written for, and their withdrawal. */
-@ApplicationModule(allowedDependencies = {"catalog", "identity", "journal", "obd", "page", "refusal"})
+@ApplicationModule(allowedDependencies = {"catalog", "identity", "journal", "obd", "page", "prediction", "refusal"})
 @NullMarked
 package org.bayhold.calibration;
 

@@ -1,5 +1,6 @@
 package org.bayhold.catalog;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -41,6 +42,22 @@ public class Catalog {
         }
         withCorrections(specs.findAllById(Set.copyOf(ids))).forEach(spec -> found.put(spec.id(), spec));
         return found;
+    }
+
+    /** The attributes of part specs as corrected by {@code knownAt}, by id; unknown ids are left out. */
+    @SuppressWarnings("unchecked") // attributes are written as a JSON object
+    public Map<UUID, Map<String, Object>> attributes(Collection<UUID> ids, Instant knownAt) {
+        Map<UUID, Map<String, Object>> attributes = new HashMap<>();
+        if (!ids.isEmpty()) {
+            Set<UUID> wanted = Set.copyOf(ids);
+            specs.findAllById(wanted)
+                    .forEach(row -> attributes.put(row.getId(), json.read(row.attributes(), Map.class)));
+            corrections.of(wanted).stream()
+                    .filter(correction -> !correction.recordedAt().isAfter(knownAt))
+                    .forEach(correction ->
+                            attributes.put(correction.partSpecId(), json.read(correction.attributes(), Map.class)));
+        }
+        return attributes;
     }
 
     public Optional<PartSpec> spec(UUID id) {

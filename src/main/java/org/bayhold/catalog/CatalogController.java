@@ -53,10 +53,10 @@ class CatalogController {
             @NotBlank @Size(max = 40) String specRevision,
             @Nullable Map<String, Object> attributes,
             @Nullable @Size(max = 500) String complianceNote) {
-        /** @throws Refusal INVALID where an attribute is of no kind that is kept */
+        /** @throws Refusal INVALID where an attribute is none of the category's, or its value is not allowed */
         NewSpec spec() {
             Map<String, Object> given = attributes == null ? Map.of() : attributes;
-            Attributes.validate(given);
+            PartAttributes.of(category).holdAll("attributes", given);
             return new NewSpec(
                     category, maker.strip(), partNumber.strip(), specRevision.strip(), given, complianceNote);
         }
@@ -65,7 +65,13 @@ class CatalogController {
     /** What the attributes should have been, and why. */
     record CorrectionRequest(
             @NotNull Map<String, Object> attributes,
-            @NotBlank @Size(max = 2000) String reason) {}
+            @NotBlank @Size(max = 2000) String reason) {
+        /** @throws Refusal INVALID where an attribute is none of the part's category, or its value is not allowed */
+        Map<String, Object> attributesFor(PartSpec part) {
+            PartAttributes.of(part.category()).holdAll("attributes", attributes);
+            return attributes;
+        }
+    }
 
     /** A category to move to NO_EFFECT, or back from it. */
     record MoveRequest(
@@ -86,8 +92,7 @@ class CatalogController {
     @Needs(Act.CORRECT_PART_SPEC)
     @PostMapping("/part-specs/{id}/corrections")
     ResponseEntity<PartSpec> correct(Call call, @PathVariable UUID id, @Valid @RequestBody CorrectionRequest request) {
-        Attributes.validate(request.attributes());
-        CorrectionMade made = writes.correct(call.request(), id, request.attributes(), request.reason())
+        CorrectionMade made = writes.correct(call.request(), id, request.attributesFor(get(id)), request.reason())
                 .value();
         return ResponseEntity.created(URI.create("/api/v1/part-specs/" + id)).body(made.partSpec());
     }

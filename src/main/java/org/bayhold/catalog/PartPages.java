@@ -1,5 +1,7 @@
 package org.bayhold.catalog;
 
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.CatalogController.CorrectionRequest;
@@ -45,7 +47,7 @@ class PartPages {
     @Needs(Act.ADD_PART_SPEC)
     @GetMapping("/parts/new")
     ModelAndView form(Form form) {
-        return form.with("specRevision", "A").show(NEW).addObject("categories", Category.values());
+        return choices(form.with("specRevision", "A").show(NEW));
     }
 
     @Needs(Act.ADD_PART_SPEC)
@@ -71,7 +73,7 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        return String.valueOf(page.getViewName()).equals(NEW) ? page.addObject("categories", Category.values()) : page;
+        return String.valueOf(page.getViewName()).equals(NEW) ? choices(page) : page;
     }
 
     @Needs(Act.READ)
@@ -80,7 +82,8 @@ class PartPages {
         PartSpec part = part(id);
         return form.with("attributes", AttributeText.write(part.attributes()))
                 .show(ONE)
-                .addObject("part", part);
+                .addObject("part", part)
+                .addObject("takes", takes(part.category()));
     }
 
     @Needs(Act.CORRECT_PART_SPEC)
@@ -89,10 +92,10 @@ class PartPages {
         ModelAndView page = form.submit(ONE, () -> {
             Map<String, Object> attributes = AttributeText.read(form, "attributes", json);
             String reason = form.required("reason");
-            form.check(new CorrectionRequest(attributes, reason));
+            CorrectionRequest request = new CorrectionRequest(attributes, reason);
+            form.check(request);
             try {
-                Attributes.validate(attributes);
-                PartSpec corrected = writes.correct(call.request(), id, attributes, reason)
+                PartSpec corrected = writes.correct(call.request(), id, request.attributesFor(part(id)), reason)
                         .value()
                         .partSpec();
                 return form.done("/parts/" + corrected.id(), "said.part-corrected");
@@ -100,7 +103,23 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        return String.valueOf(page.getViewName()).equals(ONE) ? page.addObject("part", part(id)) : page;
+        if (String.valueOf(page.getViewName()).equals(ONE)) {
+            PartSpec part = part(id);
+            page.addObject("part", part).addObject("takes", takes(part.category()));
+        }
+        return page;
+    }
+
+    private static ModelAndView choices(ModelAndView page) {
+        Map<Category, List<Attribute>> takes = new EnumMap<>(Category.class);
+        for (Category category : Category.values()) {
+            takes.put(category, takes(category));
+        }
+        return page.addObject("categories", Category.values()).addObject("takes", takes);
+    }
+
+    private static List<Attribute> takes(Category category) {
+        return PartAttributes.of(category).attributes();
     }
 
     private PartSpec part(UUID id) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Coverage.Gap;
+import org.bayhold.prediction.Prediction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param rules the version of the rule set
  * @param risk null for CLEAR
  * @param mismatches the places that the calibration was not written for
+ * @param prediction what they do; null where nothing differs, or nobody asked
  */
 public record Decision(
         int rules,
@@ -21,10 +23,16 @@ public record Decision(
         @Nullable Risk risk,
         List<CheckResult> checks,
         List<Gap> mismatches,
+        @Nullable Prediction prediction,
         CarState car) {
     public Decision {
         checks = List.copyOf(checks);
         mismatches = List.copyOf(mismatches);
+    }
+
+    /** The same decision, of which is known what its mismatches do. No prediction changes the verdict. */
+    Decision predicted(Prediction known, Risk graded) {
+        return new Decision(rules, effectiveAt, knownAt, verdict, graded, checks, mismatches, known, car);
     }
 
     /** Whether the car may leave. */

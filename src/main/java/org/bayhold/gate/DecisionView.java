@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param evaluatedAt the moment of the record that was looked at
  * @param rules the version of the rule set
+ * @param prediction what the mismatches do; absent where nothing differs
  */
 public record DecisionView(
         UUID vehicleId,
@@ -24,6 +25,7 @@ public record DecisionView(
         @Nullable Risk risk,
         List<CheckView> checks,
         List<Mismatch> mismatches,
+        @Nullable PredictionView prediction,
         @Nullable FlashedView flashed) {
 
     /** @param reason a sentence that a customer would understand */

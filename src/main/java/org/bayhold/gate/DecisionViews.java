@@ -20,10 +20,12 @@ import org.springframework.stereotype.Component;
 class DecisionViews {
     private final Catalog catalog;
     private final MessageSource messages;
+    private final PredictionWords predictions;
 
-    DecisionViews(Catalog catalog, MessageSource messages) {
+    DecisionViews(Catalog catalog, MessageSource messages, PredictionWords predictions) {
         this.catalog = catalog;
         this.messages = messages;
+        this.predictions = predictions;
     }
 
     DecisionView view(Decision decision) {
@@ -41,6 +43,9 @@ class DecisionViews {
                 decision.risk(),
                 checks(decision.checks()),
                 decision.mismatches().stream().map(gap -> mismatch(gap, specs)).toList(),
+                Optional.ofNullable(decision.prediction())
+                        .map(predictions::view)
+                        .orElse(null),
                 FlashedView.of(decision.car().inEcu()));
     }
 

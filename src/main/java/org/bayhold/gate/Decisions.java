@@ -15,11 +15,13 @@ import org.springframework.transaction.annotation.Transactional;
 class Decisions {
     private final CarRecords records;
     private final PolicyBook policyBook;
+    private final Predicting predicting;
     private final Clock clock;
 
-    Decisions(CarRecords records, PolicyBook policyBook, Clock clock) {
+    Decisions(CarRecords records, PolicyBook policyBook, Predicting predicting, Clock clock) {
         this.records = records;
         this.policyBook = policyBook;
+        this.predicting = predicting;
         this.clock = clock;
     }
 
@@ -32,12 +34,23 @@ class Decisions {
     }
 
     Decision of(CarRecord record, Instant effectiveAt, Instant knownAt) {
-        return Gate.decide(question(record, effectiveAt, knownAt));
+        Question question = question(record, effectiveAt, knownAt);
+        return predicted(question, Gate.decide(question));
     }
 
     /** The decision on a car that is to leave, or left, at {@code at}, on the record as it stands now. */
     Decision atTheDoor(CarRecord record, Instant at, Instant now) {
-        return replay().atTheDoor(record, at, now);
+        Replay replay = replay();
+        Decision decision = replay.atTheDoor(record, at, now);
+        return predicted(replay.question(record, decision.car()), decision);
+    }
+
+    /** After the verdict, which no prediction can change; a prediction that cannot be made leaves the groups' risk. */
+    private Decision predicted(Question question, Decision decision) {
+        return predicting
+                .of(decision)
+                .map(prediction -> decision.predicted(prediction, Risks.of(question, decision.failed(), prediction)))
+                .orElse(decision);
     }
 
     Question question(CarRecord record, Instant effectiveAt, Instant knownAt) {

@@ -30,6 +30,7 @@ public final class Gate {
                 clear ? null : Risks.of(question, failed),
                 results,
                 question.gaps(),
+                null,
                 question.car());
     }
 

@@ -7,6 +7,16 @@ public enum Risk {
     HIGH,
     EXTREME;
 
+    /** The grade of a prediction. */
+    static Risk of(org.bayhold.prediction.Risk predicted) {
+        return switch (predicted) {
+            case LOW -> LOW;
+            case MODERATE -> MODERATE;
+            case HIGH -> HIGH;
+            case EXTREME -> EXTREME;
+        };
+    }
+
     Risk or(Risk other) {
         return compareTo(other) >= 0 ? this : other;
     }

@@ -1,20 +1,38 @@
 package org.bayhold.gate;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Coverage.Gap;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.EffectGroup;
+import org.bayhold.catalog.Place;
+import org.bayhold.prediction.Prediction;
 
-/** The risk of a car on HOLD. Until mismatches are computed it comes from the effect groups alone. */
+/**
+ * The risk of a car on HOLD. Where what its mismatches do was worked out, that grades them, {@code docs/prediction.md, P17};
+ * else their effect groups do.
+ */
 final class Risks {
     private Risks() {}
 
     static Risk of(Question question, List<CheckResult> failed) {
-        Stream<Risk> mismatches = question.gaps().stream().map(Risks::of);
+        return of(question, failed, question.gaps().stream().map(Risks::of), Set.of());
+    }
+
+    /** A change that is a mismatch now was graded with it. */
+    static Risk of(Question question, List<CheckResult> failed, Prediction prediction) {
+        Set<Place> graded = question.gaps().stream().map(Gap::place).collect(Collectors.toSet());
+        return of(question, failed, Stream.of(Risk.of(prediction.risk())), graded);
+    }
+
+    private static Risk of(
+            Question question, List<CheckResult> failed, Stream<Risk> mismatches, Set<Place> gradedWithThem) {
         Stream<Risk> changes = Checks.changesSinceFlash(question.car()).stream()
+                .filter(change -> !gradedWithThem.contains(change.place()))
                 .filter(change -> !Checks.isSignedOff(change, question.car().clearances()))
                 .map(change -> of(groupOf(question, change)));
         Stream<Risk> software = failed.stream().map(Risks::of);

@@ -34,6 +34,11 @@ public class Vehicles {
         return rows.findById(vehicleId).map(VehicleRow::registration);
     }
 
+    /** How many cylinders a car has; empty where nobody recorded it. */
+    public Optional<Integer> cylinders(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::cylinders);
+    }
+
     /** A car as this caller may see it. */
     public Optional<VehicleView> view(UUID vehicleId, Caller caller) {
         return rows.findById(vehicleId).map(row -> view(row, caller, List.of()));

@@ -28,12 +28,15 @@ import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.calibration.Purpose;
+import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.Category;
+import org.bayhold.catalog.PartAttributes;
 import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
 import org.bayhold.gate.Risk;
 import org.bayhold.identity.Role;
+import org.bayhold.prediction.Assumptions;
 import org.bayhold.refusal.Code;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Vin;
@@ -114,6 +117,8 @@ class BundleTest {
             family("finding.", names(Finding.values())),
             family("purpose.", names(Purpose.values())),
             family("baseline.", names(Baseline.values())),
+            family("attribute.", attributes()),
+            family("prediction.effect.", Set.of(), names(Category.values())),
             family("role.", names(Role.values())),
             family("travel.", names(Fact.Travel.values())),
             family("check.", asked(), names(Check.values())),
@@ -252,6 +257,13 @@ class BundleTest {
         Set<String> checks = new TreeSet<>(names(Check.values()));
         checks.remove(Check.SECOND_PERSON_SIGNED.name());
         return checks;
+    }
+
+    private static Set<String> attributes() {
+        return Stream.concat(Arrays.stream(Category.values()).map(PartAttributes::of), Stream.of(Assumptions.ALL))
+                .flatMap(set -> set.attributes().stream())
+                .map(Attribute::name)
+                .collect(Collectors.toSet());
     }
 
     private static Set<String> kinds() {

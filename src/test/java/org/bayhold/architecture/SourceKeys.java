@@ -83,7 +83,9 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
     public @Nullable Void visitMethodInvocation(MethodInvocationTree call, CompilationUnitTree unit) {
         List<? extends ExpressionTree> arguments = call.getArguments();
         String method = lastName(call.getMethodSelect());
-        if (isOnRefusal(call.getMethodSelect()) && OF_REFUSAL.containsKey(method)) {
+        if (isOn("Sentence", call.getMethodSelect())) {
+            use(arguments.get(0), arguments.size() - 1, unit);
+        } else if (isOn("Refusal", call.getMethodSelect()) && OF_REFUSAL.containsKey(method)) {
             int key = OF_REFUSAL.get(method);
             use(arguments.get(key), arguments.size() - key - 1, unit);
         } else if (method.equals("getMessage") && !arguments.isEmpty()) {
@@ -102,6 +104,9 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
                 && arguments.size() == 3
                 && arguments.get(2) instanceof MethodInvocationTree list) {
             use(arguments.get(1), list.getArguments().size(), unit);
+        } else if (lastName(made.getIdentifier()).equals("Sentence")
+                && arguments.get(1) instanceof MethodInvocationTree list) {
+            use(arguments.get(0), list.getArguments().size(), unit);
         }
         return super.visitNewClass(made, unit);
     }
@@ -124,9 +129,9 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
         return Path.of(unit.getSourceFile().toUri()).getFileName() + ":" + line;
     }
 
-    private static boolean isOnRefusal(ExpressionTree select) {
+    private static boolean isOn(String type, ExpressionTree select) {
         return select instanceof MemberSelectTree member
-                && lastName(member.getExpression()).equals("Refusal");
+                && lastName(member.getExpression()).equals(type);
     }
 
     private static String lastName(Tree select) {

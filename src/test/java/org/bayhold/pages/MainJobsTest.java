@@ -260,8 +260,7 @@ class MainJobsTest implements OnH2 {
             screen.page()
                     .waitForResponse(
                             response -> response.url().contains("/parts/suggestions"),
-                            () -> screen.field("Part")
-                                    .pressSequentially(intake.partNumber()));
+                            () -> screen.field("Part").pressSequentially(intake.partNumber()));
             screen.page()
                     .locator("#parts option[value*='" + intake.partNumber() + "']")
                     .waitFor(new com.microsoft.playwright.Locator.WaitForOptions()

@@ -13,6 +13,7 @@ import static org.bayhold.support.Facts.hoursAgo;
 import static org.bayhold.support.Facts.remove;
 
 import java.time.Instant;
+import java.util.List;
 
 /** A shop in which everything has happened that can be recorded, so that no table of the record is empty. */
 public final class EveryKindOfRecord {
@@ -45,26 +46,26 @@ public final class EveryKindOfRecord {
         strange.isInspectedThroughout();
         strange.readsBack(Facts.aStrangeReading());
 
-        Part filter = shop.catalogues(Facts.aPart("AIR_FILTER")
-                .with("attributes", Body.of("boreMm", 80.25).with("flow", java.util.List.of(1, 2.5, 1e21)))
+        Part sensor = shop.catalogues(Facts.aPart("AIRFLOW_SENSOR")
+                .with("attributes", Body.of("sensorBoreMm", 80.25).with("transfer", aCurve()))
                 .with("complianceNote", "EO 11-7"));
         Car late = shop.registers(aCar());
-        late.fits(filter);
+        late.fits(sensor);
         Calibration both = shop.issues(RevisionDraft.forThe(late)
-                .coversOrFactory(filter, shop.aPartFor("AIR_FILTER"))
+                .coversOrFactory(sensor, shop.aPartFor("AIRFLOW_SENSOR"))
                 .coversLine(Body.of("category", "DOWNPIPE")
                         .with("position", "Left ")
                         .with("factoryAllowed", true)
                         .with("noneAllowed", true))
                 .with("boostTargetKpa", 142.125)
                 .with("limits", "98 octane")
-                .with("assumes", Body.of("fuel", "98").with("stoich", 14.7))
+                .with("assumes", Body.of("fuel", "98").with("stoich", 14.7).with("far", 1e21))
                 .with("note", "for the blue hatchback"));
         late.flashes(failedFlash(both));
         late.isFinishedWith(both);
         late.changes(adjust("CAM_TIMING").at(hoursAgo(70)));
         late.changes(remove("AIR_INTAKE").at(Instant.parse("0987-06-05T04:03:02.123456Z")));
-        shop.corrects(filter);
+        shop.corrects(sensor);
         shop.withdraws(both);
 
         Object hours = shop.policy().path("readBackMaxAgeHours").asInt();
@@ -81,6 +82,11 @@ public final class EveryKindOfRecord {
         shop.as(Role.MANAGER)
                 .post("/categories/COSMETIC/moves", Body.of("noEffect", true).with("reason", "stickers after all"))
                 .is(201);
+    }
+
+    /** With figures that JSON writes in more than one way. */
+    private static List<List<Number>> aCurve() {
+        return List.of(List.of(1e-7, 0), List.of(1, 2.5), List.of(2.125, 20), List.of(4, 1e2));
     }
 
     private static void amend(Shop shop, Car car, Body patch) {

@@ -131,8 +131,8 @@ public final class Shop {
     }
 
     public Answer corrects(Part part) {
-        Body correction =
-                Body.of("attributes", Body.of("sensorBoreMm", 79.5)).with("reason", "the maker's sheet was wrong");
+        Body correction = Body.of("attributes", Body.of("note", "the second edition"))
+                .with("reason", "the maker's sheet was wrong");
         return as(Role.CALIBRATOR)
                 .post("/part-specs/" + part.id() + "/corrections", correction)
                 .is(201);

@@ -1,0 +1,33 @@
+package org.bayhold.catalog;
+
+import java.util.Optional;
+import org.bayhold.refusal.Refusal;
+
+/**
+ * One thing that a shop may record of a part, or that a calibration may assume: its name, with the unit in it, and what
+ * its value may be. The same definition refuses a wrong value, reads a right one, and names both to people; its meaning
+ * is the sentence {@code attribute.NAME} of the bundle.
+ */
+public sealed interface Attribute permits NumberAttribute, ChoiceAttribute, TextAttribute, CurveAttribute {
+    /** What a value is, whatever it is of. */
+    enum Kind {
+        NUMBER,
+        CHOICE,
+        TEXT,
+        CURVE
+    }
+
+    String name();
+
+    Kind kind();
+
+    /** What a value may be, for people and without the name: {@code 20 mm … 200 mm}. */
+    String allowed();
+
+    /**
+     * Why a value is refused; empty where it is taken.
+     *
+     * @param field where it stands in the request, as a JSON path
+     */
+    Optional<Refusal.Reason> problem(String field, Object value);
+}
