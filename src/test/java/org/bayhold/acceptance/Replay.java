@@ -72,9 +72,8 @@ public abstract class Replay implements OnADatabase {
             JsonNode stored = record.path("record").path("gate");
             if (stored.isObject()) {
                 Instant effectiveAt = Instant.parse(Answer.textOf(stored.path("effectiveAt")));
-                // a handover that was written down a little late would else be an earlier one to itself
-                Instant knownAt =
-                        Instant.parse(Answer.textOf(record.path("recordedAt"))).minusNanos(1_000);
+                // a handover that is recorded late is itself one that is over at the time of its recording
+                Instant knownAt = Instant.parse(Answer.textOf(record.path("recordedAt"))).minusNanos(1_000);
                 Gate again = new Gate(shop().as(Role.AUDITOR)
                         .get("/vehicles/" + vehicleId + "/gate?effectiveAt=" + effectiveAt + "&knownAt=" + knownAt)
                         .is(200)
