@@ -73,7 +73,8 @@ public abstract class Replay implements OnADatabase {
             if (stored.isObject()) {
                 Instant effectiveAt = Instant.parse(Answer.textOf(stored.path("effectiveAt")));
                 // a handover that is recorded late is itself one that is over at the time of its recording
-                Instant knownAt = Instant.parse(Answer.textOf(record.path("recordedAt"))).minusNanos(1_000);
+                Instant knownAt =
+                        Instant.parse(Answer.textOf(record.path("recordedAt"))).minusNanos(1_000);
                 Gate again = new Gate(shop().as(Role.AUDITOR)
                         .get("/vehicles/" + vehicleId + "/gate?effectiveAt=" + effectiveAt + "&knownAt=" + knownAt)
                         .is(200)
