@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.bayhold.buildsheet.CarRecords;
@@ -65,7 +66,7 @@ public final class AuditAgainstFold {
                 " ",
                 row.knownThen().toString(),
                 row.knownNow().toString(),
-                new HashSet<>(row.findings()).toString(),
+                new TreeSet<>(row.findings()).toString(),
                 "since " + row.unmatchedSince(),
                 "again " + row.matchedAgainAt(),
                 "still " + row.stillUnmatchedSince(),
@@ -78,7 +79,7 @@ public final class AuditAgainstFold {
                 " ",
                 judged.knownThen().verdict().toString(),
                 judged.knownNow().verdict().toString(),
-                new HashSet<>(judged.findings()).toString(),
+                new TreeSet<>(judged.findings()).toString(),
                 "since " + judged.unmatchedSince(),
                 "again " + judged.matchedAgainAt(),
                 "still " + judged.stillSince(),

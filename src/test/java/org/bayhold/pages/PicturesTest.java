@@ -39,7 +39,15 @@ class PicturesTest {
             screen.follow("Calibrations").fits().picture("calibrations");
             screen.to("/");
             car(screen, "TS 2093").click();
-            screen.shows(DONE).follow("handed over CLEAR, certificate");
+            screen.shows(DONE).follow("The car through time").shows("Its time in one picture");
+            screen.page().locator(".time-line").scrollIntoViewIfNeeded();
+            screen.fits().picture("time-line");
+            screen.follow("Audit").shows("Findings by month").fits();
+            screen.page().locator(".months").scrollIntoViewIfNeeded();
+            screen.picture("audit");
+            screen.to("/");
+            car(screen, "TS 2093").click();
+            screen.follow("handed over CLEAR, certificate");
             screen.fits().picture("certificate");
         }
     }
