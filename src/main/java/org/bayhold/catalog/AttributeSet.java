@@ -2,6 +2,7 @@ package org.bayhold.catalog;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,10 @@ import org.bayhold.refusal.Refusal;
 public final class AttributeSet {
     /** A name that is this close to one of the set is that one, misspelt. */
     private static final int MISSPELT = 2;
+
+    private static final int LONGEST_NAME = 60;
+    /** Each stranger's refusal names all that could be recorded: an answer must not outgrow its request by hundreds. */
+    private static final int MOST = 60;
 
     private final Map<String, Attribute> byName = new LinkedHashMap<>();
 
@@ -42,8 +47,14 @@ public final class AttributeSet {
 
     private void hold(
             String field, Map<String, Object> values, BiFunction<String, String, Optional<Refusal.Reason>> stranger) {
+        if (values.size() > MOST) {
+            throw Refusal.invalid(field, "attributes.too-many", MOST);
+        }
         List<Refusal.Reason> problems = new ArrayList<>();
         values.forEach((name, value) -> {
+            if (name.isBlank() || name.length() > LONGEST_NAME) {
+                throw Refusal.invalid(field, "attributes.name", LONGEST_NAME);
+            }
             String at = field + "." + name;
             Attribute attribute = byName.get(name);
             Optional<Refusal.Reason> problem = attribute != null
@@ -67,7 +78,7 @@ public final class AttributeSet {
         String written = plain(name);
         return byName.values().stream()
                 .filter(attribute -> distance(written, plain(attribute.name())) <= MISSPELT)
-                .findFirst();
+                .min(Comparator.comparingInt(attribute -> distance(written, plain(attribute.name()))));
     }
 
     /** Every name with what its value may be, for people. */
