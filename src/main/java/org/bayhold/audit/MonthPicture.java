@@ -14,7 +14,7 @@ import java.util.function.ToIntFunction;
  */
 record MonthPicture(List<Column> columns, List<Row> rows) {
     private static final int MOST_MONTHS = 12;
-    private static final int LEFT = 250;
+    private static final int LEFT = 390;
     private static final int STEP = 62;
     private static final int TOP = 12;
     private static final int ROW = 52;
