@@ -1,7 +1,6 @@
 package org.bayhold.identity;
 
 import jakarta.servlet.DispatcherType;
-import java.time.Clock;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -32,7 +31,7 @@ class PageSecurity {
 
     @Bean
     @Order(4)
-    SecurityFilterChain pageChain(HttpSecurity http, SignIn signIn, Users users, Clock clock) {
+    SecurityFilterChain pageChain(HttpSecurity http, SignIn signIn, Users users) {
         HttpSessionRequestCache asked = new HttpSessionRequestCache();
         SavedRequestAwareAuthenticationSuccessHandler toThePageAskedFor =
                 new SavedRequestAwareAuthenticationSuccessHandler();
@@ -47,12 +46,8 @@ class PageSecurity {
                                 .anyRequest()
                                 .authenticated())
                 .requestCache(cache -> cache.requestCache(asked))
-                .formLogin(form -> form.loginPage(SIGN_IN)
-                        .successHandler((request, response, signedIn) -> {
-                            request.getSession().setAttribute(PresentRoles.SINCE, clock.instant());
-                            ended.signedIn(request, response, signedIn);
-                        })
-                        .failureHandler(ended::notSignedIn))
+                .formLogin(form ->
+                        form.loginPage(SIGN_IN).successHandler(ended::signedIn).failureHandler(ended::notSignedIn))
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl(SIGN_IN + "?out"))
                 .exceptionHandling(handling ->
                         handling.authenticationEntryPoint(ended::unknown).accessDeniedHandler(ended::refused))

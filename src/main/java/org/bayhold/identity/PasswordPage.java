@@ -1,7 +1,7 @@
 package org.bayhold.identity;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.Clock;
+import jakarta.servlet.http.HttpServletResponse;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.springframework.stereotype.Controller;
@@ -16,12 +16,10 @@ class PasswordPage {
 
     private final People people;
     private final Signatures signatures;
-    private final Clock clock;
 
-    PasswordPage(People people, Signatures signatures, Clock clock) {
+    PasswordPage(People people, Signatures signatures) {
         this.people = people;
         this.signatures = signatures;
-        this.clock = clock;
     }
 
     @ForEverybody
@@ -33,7 +31,7 @@ class PasswordPage {
     /** The present password signs for the new one; this session goes on, any other of the person ends. */
     @ForEverybody
     @PostMapping("/password")
-    ModelAndView change(Call call, Form form, HttpServletRequest request) {
+    ModelAndView change(Call call, Form form, HttpServletRequest request, HttpServletResponse response) {
         ModelAndView page = form.submit(VIEW, () -> {
             String password = form.secret("newPassword");
             if (!password.equals(form.secret("passwordAgain"))) {
@@ -45,7 +43,7 @@ class PasswordPage {
             } catch (Refusal refusal) {
                 throw refusal.renamed(field -> field.equals("password") ? "newPassword" : field);
             }
-            request.getSession().setAttribute(PresentRoles.SINCE, clock.instant());
+            signatures.renew(call.caller().username(), password, request, response);
             return form.done("/password", "password.changed");
         });
         return page.addObject("name", call.caller().username());

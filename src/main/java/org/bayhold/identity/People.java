@@ -60,13 +60,15 @@ public class People {
     }
 
     /** A user as listed. */
-    record Person(UUID id, String username, Set<Role> roles, boolean enabled) {}
+    record Person(UUID id, String username, Set<Role> roles, boolean enabled) {
+        static Person of(UserRow row) {
+            return new Person(row.getId(), row.username(), Set.copyOf(row.roles()), row.enabled());
+        }
+    }
 
     @Transactional(readOnly = true)
     public List<Person> all() {
-        return users.withRoles().stream()
-                .map(row -> new Person(row.getId(), row.username(), row.roles(), row.enabled()))
-                .toList();
+        return users.withRoles().stream().map(Person::of).toList();
     }
 
     boolean isEmpty() {
@@ -110,9 +112,9 @@ public class People {
                     if (users.named(username).isPresent()) {
                         throw Refusal.conflict("username", "user.exists", username);
                     }
-                    users.save(new UserRow(id, username, hash, roles, chain.recordedAt()));
+                    UserRow row = users.save(new UserRow(id, username, hash, roles, chain.recordedAt()));
                     chain.append("USER_ADDED", id, chain.recordedAt(), new UserAdded(id, username, roles));
-                    return new Person(id, username, roles, true);
+                    return Person.of(row);
                 })
                 .value();
     }
@@ -140,7 +142,7 @@ public class People {
                     UserRow row = row(id);
                     row.change(roles, enabled);
                     chain.append("USER_CHANGED", Ids.next(), chain.recordedAt(), new UserChanged(id, roles, enabled));
-                    return new Person(id, row.username(), roles, enabled);
+                    return Person.of(row);
                 })
                 .value();
     }
@@ -160,15 +162,14 @@ public class People {
                     UserRow row = row(id);
                     row.newPassword(hash, chain.recordedAt());
                     chain.append("PASSWORD_SET", Ids.next(), chain.recordedAt(), new PasswordSet(id));
-                    return new Person(id, row.username(), Set.copyOf(row.roles()), row.enabled());
+                    return Person.of(row);
                 })
                 .value();
     }
 
     @Transactional(readOnly = true)
     public Person get(UUID id) {
-        UserRow row = row(id);
-        return new Person(id, row.username(), Set.copyOf(row.roles()), row.enabled());
+        return Person.of(row(id));
     }
 
     private UserRow row(UUID id) {

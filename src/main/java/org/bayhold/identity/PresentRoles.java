@@ -6,7 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
 import java.io.IOException;
-import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.security.core.context.SecurityContext;
@@ -14,11 +14,11 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Reads the roles of whoever is signed in anew at each request, so that a role taken away is gone at once, on every server. */
+/**
+ * Reads the roles of whoever is signed in anew at each request, so that a role taken away is gone at once, on every server. A
+ * session that began with another password than the present one has ended.
+ */
 final class PresentRoles extends OncePerRequestFilter {
-    /** Session attribute: when the person signed in. */
-    static final String SINCE = "org.bayhold.signed-in-at";
-
     private static final Set<String> FILES = Set.of("css", "js", "webjars");
 
     private final Users users;
@@ -39,10 +39,10 @@ final class PresentRoles extends OncePerRequestFilter {
         if (SecurityContextHolder.getContext().getAuthentication() instanceof CallerAuthentication session) {
             Optional<UserRow> user = users.withRoles(session.getPrincipal().userId())
                     .filter(UserRow::enabled)
-                    .filter(row -> row.outlasts(began(request)));
+                    .filter(row -> Objects.equals(row.passwordSince(), session.passwordSince()));
             SecurityContext present = SecurityContextHolder.createEmptyContext();
             user.map(row -> new Caller(row.getId(), row.username(), row.roles(), null, false))
-                    .map(CallerAuthentication::new)
+                    .map(caller -> new CallerAuthentication(caller, session.passwordSince()))
                     .ifPresent(caller -> {
                         caller.setDetails(new WebAuthenticationDetails(request));
                         present.setAuthentication(caller);
@@ -54,10 +54,5 @@ final class PresentRoles extends OncePerRequestFilter {
             }
         }
         chain.doFilter(request, response);
-    }
-
-    private static Instant began(HttpServletRequest request) {
-        HttpSession session = request.getSession(false);
-        return session != null && session.getAttribute(SINCE) instanceof Instant since ? since : Instant.MIN;
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Code;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -92,16 +93,12 @@ class SignInPage {
     private static List<Kept> kept(HttpServletRequest request, boolean carried) {
         List<Kept> kept = new ArrayList<>();
         request.getParameterMap().forEach((name, values) -> {
-            boolean ours = carried ? name.startsWith(KEPT) : !NOT_KEPT.contains(name) && !isSecret(name);
+            boolean ours = carried ? name.startsWith(KEPT) : !NOT_KEPT.contains(name) && !Form.isSecret(name);
             String bare = carried && ours ? name.substring(KEPT.length()) : name;
             for (String value : ours ? values : new String[0]) {
                 kept.add(new Kept(bare, value));
             }
         });
         return kept;
-    }
-
-    private static boolean isSecret(String name) {
-        return name.toLowerCase(Locale.ROOT).contains("password");
     }
 }

@@ -1,17 +1,22 @@
 package org.bayhold.identity;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.stereotype.Component;
 
 /** Signing in a page: whoever signs shows the password again, for this one request. */
 @Component
 public class Signatures {
     private final SignIn signIn;
+    private final HttpSessionSecurityContextRepository sessions = new HttpSessionSecurityContextRepository();
 
     Signatures(SignIn signIn) {
         this.signIn = signIn;
@@ -43,16 +48,21 @@ public class Signatures {
         return check(username.strip(), password, field).signing();
     }
 
+    /** Goes on with the session under a new password; its old id is worth nothing any more. */
+    void renew(String username, String password, HttpServletRequest request, HttpServletResponse response) {
+        SecurityContext context = SecurityContextHolder.createEmptyContext();
+        context.setAuthentication(signIn.authenticate(shown(username, password)));
+        SecurityContextHolder.setContext(context);
+        String ignored = request.changeSessionId();
+        sessions.saveContext(context, request, response);
+    }
+
     private Caller check(String username, @Nullable String password, String field) {
         if (password == null || password.isEmpty()) {
             throw Refusal.invalid(field, "signature.missing");
         }
         try {
-            UsernamePasswordAuthenticationToken shown =
-                    UsernamePasswordAuthenticationToken.unauthenticated(username, password);
-            // where the request came from counts against guessing, as at sign-in
-            shown.setDetails(details());
-            if (signIn.authenticate(shown).getPrincipal() instanceof Caller caller) {
+            if (signIn.authenticate(shown(username, password)).getPrincipal() instanceof Caller caller) {
                 return caller;
             }
         } catch (TooManyTriesException e) {
@@ -63,8 +73,12 @@ public class Signatures {
         throw Refusal.invalid(field, "signature.wrong");
     }
 
-    private static @Nullable Object details() {
+    /** Where the request came from counts against guessing, as at sign-in. */
+    private static UsernamePasswordAuthenticationToken shown(String username, String password) {
+        UsernamePasswordAuthenticationToken shown =
+                UsernamePasswordAuthenticationToken.unauthenticated(username, password);
         var session = SecurityContextHolder.getContext().getAuthentication();
-        return session == null ? null : session.getDetails();
+        shown.setDetails(session == null ? null : session.getDetails());
+        return shown;
     }
 }

@@ -60,9 +60,9 @@ class UserRow extends AppendOnly<UUID> {
         this.passwordSince = since;
     }
 
-    /** Whether a session that began then is still good. */
-    boolean outlasts(Instant began) {
-        return passwordSince == null || !began.isBefore(passwordSince);
+    /** Since when the password is what it is; null for the first one. Told by the record, whatever a server's clock says. */
+    @Nullable Instant passwordSince() {
+        return passwordSince;
     }
 
     @Override

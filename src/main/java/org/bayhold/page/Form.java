@@ -118,6 +118,11 @@ public final class Form {
         return text == null ? "" : text;
     }
 
+    /** Whether a field holds what nobody may see again: it is neither carried along nor remembered, not even as a hash. */
+    public static boolean isSecret(String field) {
+        return field.toLowerCase(Locale.ROOT).contains("password");
+    }
+
     /** As typed, blanks and all; never shown again. */
     public String secret(String field) {
         return typedValue(field);

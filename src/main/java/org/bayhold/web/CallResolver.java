@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
 import org.bayhold.journal.Hashing;
+import org.bayhold.page.Form;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ final class CallResolver implements HandlerMethodArgumentResolver {
     /** The hidden field of a page that stands for the Idempotency-Key. */
     private static final String ONCE = "_once";
 
-    private static final Set<String> NOT_TYPED = Set.of(ONCE, "_csrf", "password", "secondPassword");
+    private static final Set<String> NOT_TYPED = Set.of(ONCE, "_csrf");
     private static final int LONGEST_KEY = 255;
 
     @Override
@@ -52,11 +53,11 @@ final class CallResolver implements HandlerMethodArgumentResolver {
                 String.valueOf(request.getAttribute(BodyFilter.FINGERPRINT)));
     }
 
-    /** What was typed, in the order of the fields' names; the same form sent twice has the same. */
-    private static String fingerprint(HttpServletRequest request) {
+    /** What was typed, but for passwords, in the order of the fields' names; the same form sent twice has the same. */
+    static String fingerprint(HttpServletRequest request) {
         StringBuilder typed = new StringBuilder(request.getMethod() + " " + request.getRequestURI());
         new TreeMap<>(request.getParameterMap()).forEach((name, values) -> {
-            if (!NOT_TYPED.contains(name)) {
+            if (!NOT_TYPED.contains(name) && !Form.isSecret(name)) {
                 typed.append('\n').append(name).append('=').append(Arrays.toString(values));
             }
         });
