@@ -33,7 +33,7 @@ class CarForms {
 
     /** Gives a page its car; a page that leads on elsewhere needs none. */
     ModelAndView of(ModelAndView page, Caller caller, UUID vehicleId, Form form) {
-        if (leadsOn(page)) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         return page.addObject("car", car(caller, vehicleId)).addObject("ties", moments.ties(form, vehicleId));
@@ -42,10 +42,6 @@ class CarForms {
     /** What was recorded and looks odd is said on the page that follows, each oddity once. */
     static void warn(Form form, Collection<String> warnings) {
         warnings.stream().distinct().forEach(warning -> form.say("warning." + warning));
-    }
-
-    static boolean leadsOn(ModelAndView page) {
-        return String.valueOf(page.getViewName()).startsWith("redirect:");
     }
 
     /** The API's name of a time is the page's {@code when}. */

@@ -80,7 +80,7 @@ class CounterPages {
                     facts.record(call, id, acknowledgements, request).value();
             return form.done(CarForms.path(recorded.vehicleId()), "said.acknowledged");
         });
-        return CarForms.leadsOn(page)
+        return Form.leadsOn(page)
                 ? page
                 : carForms.of(page, call.caller(), id, form).addObject("usages", Fact.Usage.values());
     }

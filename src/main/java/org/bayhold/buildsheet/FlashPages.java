@@ -96,7 +96,7 @@ class FlashPages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
-        return CarForms.leadsOn(page)
+        return Form.leadsOn(page)
                 ? page
                 : carForms.of(page, caller, id, form)
                         .addObject("choices", choices(id))

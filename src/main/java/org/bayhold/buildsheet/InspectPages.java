@@ -59,11 +59,6 @@ class InspectPages {
             Fitted.State state,
             @Nullable PartSpec part) {}
 
-    /** A place as pages send it: a category, or a category and a position. */
-    static String value(Place place) {
-        return place.category() + (place.position() == null ? "" : ":" + place.position());
-    }
-
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/inspect")
     ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
@@ -105,9 +100,11 @@ class InspectPages {
         List<InspectionRequest.Line> lines = new ArrayList<>();
         for (int i = 0; i < form.count("lines"); i++) {
             String at = "lines[" + i + "].";
-            String place = form.value(at + "place");
-            int colon = place.indexOf(':');
-            Category category = Category.valueOf(colon < 0 ? place : place.substring(0, colon));
+            Place place = PlaceField.read(form.value(at + "place"));
+            if (place == null) {
+                form.refused(Refusal.invalid(at + "place", "form.choice"));
+                continue;
+            }
             String part = form.text(at + "part");
             Fitted.State found = part == null ? form.choice(at + "found", Fitted.State.class) : Fitted.State.PART;
             if (found == null && restFactory) {
@@ -115,10 +112,10 @@ class InspectPages {
             }
             if (found != null) {
                 lines.add(new InspectionRequest.Line(
-                        category,
-                        colon < 0 ? null : place.substring(colon + 1),
+                        place.category(),
+                        place.position(),
                         found,
-                        found == Fitted.State.PART ? part(form, at + "part", category, part) : null));
+                        found == Fitted.State.PART ? part(form, at + "part", place.category(), part) : null));
             }
         }
         return lines;
@@ -134,7 +131,7 @@ class InspectPages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
-        if (CarForms.leadsOn(page)) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         CarRecord record = records.of(id);
@@ -150,7 +147,7 @@ class InspectPages {
                         "places",
                         onCar.stream()
                                 .map(line -> new OnRecord(
-                                        value(line.place()),
+                                        PlaceField.value(line.place()),
                                         line.place().category(),
                                         line.place().position(),
                                         line.fitted().state(),

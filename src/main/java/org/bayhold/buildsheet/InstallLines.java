@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
+import org.bayhold.catalog.Place;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -149,19 +150,15 @@ class InstallLines {
         return words == null ? note : note == null ? words : words + "\n" + note;
     }
 
-    /** A place is sent as a category, or as a category and a position. */
-    private static @Nullable Category category(String place) {
-        String name = place.contains(":") ? place.substring(0, place.indexOf(':')) : place;
-        return Stream.of(Category.values())
-                .filter(category -> category.name().equals(name))
-                .findFirst()
-                .orElse(null);
+    private static @Nullable Category category(String value) {
+        Place place = PlaceField.read(value);
+        return place == null ? null : place.category();
     }
 
     private static @Nullable String position(Form form, int line) {
         String typed = form.text(field(line, "position"));
-        String place = form.value(field(line, "place"));
-        return typed == null && place.contains(":") ? place.substring(place.indexOf(':') + 1) : typed;
+        Place place = PlaceField.read(form.value(field(line, "place")));
+        return typed == null && place != null ? place.position() : typed;
     }
 
     private void check(Form form, int line, PartChangeRequest request) {

@@ -145,7 +145,7 @@ class InstallPages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form, int lineCount) {
-        if (CarForms.leadsOn(page)) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         return carForms.of(page, caller, id, form)
@@ -169,7 +169,7 @@ class InstallPages {
                 .toList());
         return fitted.stream()
                 .map(line -> new OnCar(
-                        InspectPages.value(line.place()),
+                        PlaceField.value(line.place()),
                         line.place().category(),
                         line.place().position(),
                         specs.get(line.fitted().partSpecId())))

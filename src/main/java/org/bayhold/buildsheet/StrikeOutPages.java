@@ -88,7 +88,7 @@ class StrikeOutPages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
-        if (CarForms.leadsOn(page)) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         UUID vehicleId = journal.chainOf(id).orElseThrow(() -> Refusal.notFound("record.not-found"));

@@ -94,7 +94,7 @@ class CalibrationPages {
     }
 
     private ModelAndView page(ModelAndView page, int lineCount) {
-        return String.valueOf(page.getViewName()).equals(NEW)
+        return !Form.leadsOn(page)
                 ? page.addObject("lineCount", lineCount)
                         .addObject("categories", Category.values())
                         .addObject("purposes", Purpose.values())
@@ -124,7 +124,7 @@ class CalibrationPages {
     }
 
     private ModelAndView one(ModelAndView page, Caller caller, UUID id) {
-        if (!String.valueOf(page.getViewName()).equals(ONE)) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         CalibrationView view =

@@ -73,7 +73,7 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        return String.valueOf(page.getViewName()).equals(NEW) ? choices(page) : page;
+        return !Form.leadsOn(page) ? choices(page) : page;
     }
 
     @Needs(Act.READ)
@@ -103,7 +103,7 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        if (String.valueOf(page.getViewName()).equals(ONE)) {
+        if (!Form.leadsOn(page)) {
             PartSpec part = part(id);
             page.addObject("part", part).addObject("takes", takes(part.category()));
         }

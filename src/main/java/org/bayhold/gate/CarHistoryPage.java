@@ -15,7 +15,6 @@ import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
 import org.springframework.stereotype.Controller;
-import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.ModelAndView;
@@ -53,8 +52,7 @@ class CarHistoryPage {
 
     @Needs(Act.READ)
     @GetMapping("/cars/{id}/history")
-    @Transactional(readOnly = true)
-    public ModelAndView history(Caller caller, @PathVariable UUID id, Form form) {
+    ModelAndView history(Caller caller, @PathVariable UUID id, Form form) {
         VehicleView car = vehicles.view(id, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
         CarRecord record = records.of(id);
         AsOf asOf = asked(form, record);

@@ -113,7 +113,7 @@ class HandOverPages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
-        if (String.valueOf(page.getViewName()).startsWith("redirect:")) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         Decision decision = decisions.of(id, null, null);

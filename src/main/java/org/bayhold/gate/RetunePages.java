@@ -141,7 +141,7 @@ class RetunePages {
     }
 
     private ModelAndView page(ModelAndView page, Caller caller, UUID id, Form form) {
-        if (String.valueOf(page.getViewName()).startsWith("redirect:")) {
+        if (Form.leadsOn(page)) {
             return page;
         }
         RetuneItemView item = items.get(id);

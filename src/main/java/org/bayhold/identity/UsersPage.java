@@ -69,13 +69,13 @@ class UsersPage {
     }
 
     private ModelAndView ofPerson(ModelAndView page, UUID id) {
-        return String.valueOf(page.getViewName()).startsWith("redirect:")
+        return Form.leadsOn(page)
                 ? page
                 : page.addObject("person", people.get(id)).addObject("roles", Role.values());
     }
 
     private ModelAndView withLists(ModelAndView page) {
-        if (!String.valueOf(page.getViewName()).startsWith("redirect:")) {
+        if (!Form.leadsOn(page)) {
             page.addObject("people", people.all());
             page.addObject("roles", Role.values());
         }

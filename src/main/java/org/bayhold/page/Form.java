@@ -255,6 +255,11 @@ public final class Form {
         return new ModelAndView("redirect:" + path);
     }
 
+    /** Whether an answer leads on to another page, which shows itself what it needs. */
+    public static boolean leadsOn(ModelAndView page) {
+        return String.valueOf(page.getViewName()).startsWith("redirect:");
+    }
+
     /** A further sentence for the page that follows. */
     public void say(String key, Object... arguments) {
         notes.add(forms.sentence(key, arguments));

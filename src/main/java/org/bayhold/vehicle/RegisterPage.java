@@ -64,7 +64,7 @@ class RegisterPage {
             car.warnings().forEach(warning -> form.say("register.warning." + warning));
             return form.done("/cars/" + car.id(), "register.done");
         });
-        return VIEW.equals(next.getViewName()) ? filled(next, true) : next;
+        return Form.leadsOn(next) ? next : filled(next, true);
     }
 
     private static ModelAndView filled(ModelAndView page, boolean asked) {
