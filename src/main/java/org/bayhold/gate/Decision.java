@@ -5,6 +5,7 @@ import java.util.List;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Coverage.Gap;
 import org.bayhold.prediction.Prediction;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -7,6 +7,7 @@ import org.bayhold.buildsheet.Fitted;
 import org.bayhold.buildsheet.FlashedView;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.EffectGroup;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 
 /**

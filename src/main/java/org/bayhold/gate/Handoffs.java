@@ -14,6 +14,7 @@ import org.bayhold.identity.Caller;
 import org.bayhold.identity.Role;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Text;
+import org.bayhold.prediction.Risk;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;

@@ -15,6 +15,7 @@ import org.bayhold.buildsheet.Fold;
 import org.bayhold.buildsheet.OpenCar;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.OpenChain;
+import org.bayhold.prediction.Risk;
 import org.bayhold.vehicle.AfterRegistration;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;

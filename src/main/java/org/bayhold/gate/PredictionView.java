@@ -2,6 +2,7 @@ package org.bayhold.gate;
 
 import java.util.List;
 import org.bayhold.catalog.Category;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 
 /**

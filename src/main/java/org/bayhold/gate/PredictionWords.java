@@ -45,7 +45,7 @@ class PredictionWords {
                         .map(entry -> new PredictionView.NotComputable(
                                 entry.place().category(), entry.place().position(), sentence(entry.why())))
                         .toList(),
-                Risk.of(prediction.risk()),
+                prediction.risk(),
                 prediction.sentences().stream().map(this::sentence).toList());
     }
 

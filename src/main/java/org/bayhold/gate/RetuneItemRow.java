@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.UUID;
 import org.bayhold.journal.AppendOnly;
 import org.bayhold.journal.Personal;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 
 /** A retune item as it is now. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.bayhold.buildsheet.Cause;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 
 /**

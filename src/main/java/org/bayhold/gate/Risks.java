@@ -11,6 +11,7 @@ import org.bayhold.catalog.Category;
 import org.bayhold.catalog.EffectGroup;
 import org.bayhold.catalog.Place;
 import org.bayhold.prediction.Prediction;
+import org.bayhold.prediction.Risk;
 
 /**
  * The risk of a car on HOLD. Where what its mismatches do was worked out, that grades them, {@code docs/prediction.md, P17};
@@ -26,7 +27,7 @@ final class Risks {
     /** A change that is a mismatch now was graded with it. */
     static Risk of(Question question, List<CheckResult> failed, Prediction prediction) {
         Set<Place> graded = question.gaps().stream().map(Gap::place).collect(Collectors.toSet());
-        return of(question, failed, Stream.of(Risk.of(prediction.risk())), graded);
+        return of(question, failed, Stream.of(prediction.risk()), graded);
     }
 
     private static Risk of(

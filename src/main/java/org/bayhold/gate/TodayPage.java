@@ -12,6 +12,7 @@ import org.bayhold.buildsheet.Fact;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
+import org.bayhold.prediction.Risk;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
 import org.jspecify.annotations.Nullable;

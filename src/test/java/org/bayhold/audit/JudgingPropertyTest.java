@@ -14,7 +14,7 @@ import org.bayhold.buildsheet.RandomHistories;
 import org.bayhold.gate.Decision;
 import org.bayhold.gate.Replay;
 import org.bayhold.gate.Replaying;
-import org.bayhold.gate.Risk;
+import org.bayhold.prediction.Risk;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 

@@ -23,6 +23,7 @@ import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Correction;
 import org.bayhold.obd.Reading;
+import org.bayhold.prediction.Risk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
