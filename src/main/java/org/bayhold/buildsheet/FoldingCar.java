@@ -3,12 +3,8 @@ package org.bayhold.buildsheet;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.UUID;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Category;
@@ -22,16 +18,11 @@ import org.jspecify.annotations.Nullable;
 
 /** A car while its facts are applied in order. */
 final class FoldingCar implements Fact.Listener {
-    /** The build sheet of a car of which nothing is on record yet, where no category was moved. */
-    private static final Map<Baseline, SortedMap<Place, BuildLine>> AS_BORN = asBorn();
-
     private final Registration registration;
     private final List<Revision> revisions;
-    private final EffectGroups groups;
-    private final Instant effectiveAt;
     private final Instant knownAt;
 
-    private final TreeMap<Place, BuildLine> lines = new TreeMap<>();
+    private final BuildSheet sheet;
     private final List<CarState.Change> changes = new ArrayList<>();
     private final List<Fact.ReadBack> readBacks = new ArrayList<>();
     private final List<Fact.Acknowledged> acknowledgements = new ArrayList<>();
@@ -51,20 +42,10 @@ final class FoldingCar implements Fact.Listener {
             Instant knownAt) {
         this.registration = registration;
         this.revisions = revisions;
-        this.groups = groups;
-        this.effectiveAt = effectiveAt;
         this.knownAt = knownAt;
         this.ecuHardware = registration.ecuHardware();
         this.inEcu = asRegistered();
-        if (groups.moves().isEmpty()) {
-            lines.putAll(AS_BORN.get(registration.baseline()));
-        } else {
-            for (Category category : Category.values()) {
-                if (groupOf(category) != EffectGroup.NO_EFFECT) {
-                    line(Place.of(category));
-                }
-            }
-        }
+        this.sheet = new BuildSheet(registration.baseline(), groups, effectiveAt, knownAt);
     }
 
     @Override
@@ -75,13 +56,13 @@ final class FoldingCar implements Fact.Listener {
     @Override
     public void partChanged(Fact.PartChanged fact) {
         arriveIfShopWork(fact.stamp(), fact.source());
-        Fitted before = fittedAt(fact.place());
+        Fitted before = sheet.fittedAt(fact.place());
         Fitted after = after(fact, before);
         if (!isFuelOfTheCalibration(fact.place(), after)) {
             change(fact.stamp(), fact.place());
         }
         if (fact.action() != Fact.Action.ADJUST) { // which is a change, but not what put the part there
-            put(fact.stamp(), fact.place(), after);
+            sheet.put(fact.stamp(), fact.place(), after);
             if (fact.place().category() == Category.ECU) {
                 anotherEcu(fact);
             }
@@ -113,7 +94,7 @@ final class FoldingCar implements Fact.Listener {
     public void inspected(Fact.Inspected fact) {
         arriveIfShopWork(fact.stamp(), fact.source());
         for (Fact.Inspected.Line line : fact.lines()) {
-            Fitted before = fittedAt(line.place());
+            Fitted before = sheet.fittedAt(line.place());
             Fitted found = new Fitted(line.state(), line.partSpecId());
             // unknown becoming known is not a change (rule 10)
             boolean contradicts = !before.equals(found) && before.state() != Fitted.State.UNKNOWN;
@@ -121,7 +102,7 @@ final class FoldingCar implements Fact.Listener {
                 change(fact.stamp(), line.place());
             }
             if (!before.equals(found)) {
-                put(fact.stamp(), line.place(), found);
+                sheet.put(fact.stamp(), line.place(), found);
             }
             if (contradicts && line.place().category() == Category.ECU) {
                 touched(fact.stamp());
@@ -207,7 +188,7 @@ final class FoldingCar implements Fact.Listener {
                 moment,
                 knownAt,
                 registration,
-                List.copyOf(lines.values()),
+                sheet.lines(),
                 ecuHardware,
                 inEcu instanceof InEcu.Factory ? new InEcu.Factory(factoryReading()) : inEcu,
                 neverFlashed,
@@ -252,7 +233,7 @@ final class FoldingCar implements Fact.Listener {
     }
 
     private void change(Stamp stamp, Place place) {
-        if (groupOf(place.category()) != EffectGroup.NO_EFFECT) {
+        if (sheet.groupOf(place.category()) != EffectGroup.NO_EFFECT) {
             touched(stamp);
             changes.add(new CarState.Change(stamp.id(), place, stamp.effectiveAt(), stamp.recordedAt()));
         }
@@ -278,52 +259,5 @@ final class FoldingCar implements Fact.Listener {
                 .filter(revision -> revision.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("a fact cites a revision that was not given: " + id));
-    }
-
-    private EffectGroup groupOf(Category category) {
-        return groups.of(category, effectiveAt, knownAt);
-    }
-
-    private Fitted fittedAt(Place place) {
-        return line(place).fitted();
-    }
-
-    private BuildLine line(Place place) {
-        return lines.computeIfAbsent(
-                place, p -> new BuildLine(p, groupOf(p.category()), asBaseline(), null, null, null));
-    }
-
-    private Fitted asBaseline() {
-        return asBaseline(registration.baseline());
-    }
-
-    /** A sorted map is put into an empty one at once, which every fold begins with. */
-    private static Map<Baseline, SortedMap<Place, BuildLine>> asBorn() {
-        Map<Baseline, SortedMap<Place, BuildLine>> lines = new EnumMap<>(Baseline.class);
-        for (Baseline baseline : Baseline.values()) {
-            SortedMap<Place, BuildLine> its = new TreeMap<>();
-            for (Category category : Category.values()) {
-                if (category.born() != EffectGroup.NO_EFFECT) {
-                    Place place = Place.of(category);
-                    its.put(place, new BuildLine(place, category.born(), asBaseline(baseline), null, null, null));
-                }
-            }
-            lines.put(baseline, its);
-        }
-        return lines;
-    }
-
-    private static Fitted asBaseline(Baseline baseline) {
-        return switch (baseline) {
-            case FACTORY -> Fitted.FACTORY;
-            case UNKNOWN -> Fitted.UNKNOWN;
-        };
-    }
-
-    private void put(Stamp stamp, Place place, Fitted fitted) {
-        lines.put(
-                place,
-                new BuildLine(
-                        place, groupOf(place.category()), fitted, stamp.effectiveAt(), stamp.id(), stamp.recordedAt()));
     }
 }

@@ -36,7 +36,7 @@ public class HistoryLines {
     private static final Duration LATE = Duration.ofMinutes(2);
 
     /** Fields that are said as they are, with the word for them, in this order. */
-    private static final List<String> SAID = List.of(
+    public static final List<String> SAID = List.of(
             "serial",
             "ecuHardware",
             "calid",

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import org.bayhold.journal.Text;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
@@ -28,8 +27,6 @@ import org.springframework.web.servlet.ModelAndView;
  * A handler takes it as a parameter; templates have it as {@code form}.
  */
 public final class Form {
-    private static final Pattern WHOLE = Pattern.compile("-?\\d+|-?\\d{1,3}([\\s\u00a0\u202f,.'’]\\d{3})+");
-
     private final Map<String, String[]> typed;
     private final Map<String, String> initial = new LinkedHashMap<>();
     private final Map<String, List<String>> errors = new LinkedHashMap<>();
@@ -128,24 +125,12 @@ public final class Form {
         return typedValue(field);
     }
 
-    /** A whole number, with a mark between thousands or without: 48300, 48 300, 48,300, 48.300. */
     public @Nullable Integer integer(String field) {
-        return read(field, "form.integer", text -> {
-            if (!WHOLE.matcher(text).matches()) {
-                throw new NumberFormatException(text);
-            }
-            return Integer.valueOf(text.replaceAll("[^\\d-]", ""));
-        });
+        return read(field, "form.integer", TypedNumber::whole);
     }
 
     public @Nullable Double decimal(String field) {
-        return read(field, "form.number", text -> {
-            double number = Double.parseDouble(text.replace(',', '.'));
-            if (!Double.isFinite(number)) {
-                throw new NumberFormatException(text);
-            }
-            return number;
-        });
+        return read(field, "form.number", TypedNumber::decimal);
     }
 
     public @Nullable UUID id(String field) {

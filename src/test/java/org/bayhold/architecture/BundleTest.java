@@ -27,6 +27,7 @@ import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fitted;
+import org.bayhold.buildsheet.HistoryLines;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.Category;
@@ -66,23 +67,6 @@ class BundleTest {
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS");
 
-    /** What a line of a car's record says of its fields. */
-    private static final Set<String> SAID = Set.of(
-            "serial",
-            "ecuHardware",
-            "calid",
-            "cvn",
-            "fileSha256",
-            "reason",
-            "limitations",
-            "signedBy",
-            "acknowledgedBy",
-            "assignee",
-            "performedBy",
-            "note",
-            "text",
-            "odometerKm");
-
     /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
     private static final Map<String, Family> FAMILIES = Map.ofEntries(
             family("problem.", ends(Code.values(), Code::slug)),
@@ -103,7 +87,7 @@ class BundleTest {
             family("refused.", ends(Code.values(), Code::slug)),
             family("said.flash.", names(Fact.Outcome.values())),
             family("said.handed-over.", names(Fact.HandoffBasis.values())),
-            family("history.", SAID),
+            family("history.", Set.copyOf(HistoryLines.SAID)),
             family("register.warning.", names(Vin.Warning.values())),
             family("warning.", WARNINGS),
             family("signal.", Set.of("WARNING", "CAUTION", "NOTICE")),

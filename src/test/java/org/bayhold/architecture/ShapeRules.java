@@ -2,6 +2,7 @@ package org.bayhold.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -10,7 +11,6 @@ import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaFieldAccess;
 import com.tngtech.archunit.core.domain.properties.CanBeAnnotated.Predicates;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.library.GeneralCodingRules;
 import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.Entity;
@@ -72,9 +72,16 @@ final class ShapeRules {
     static final ArchRule REPOSITORIES_ARE_PLURAL =
             classes().that(ARE_REPOSITORIES).should().haveNameMatching(".*[^s]s");
 
-    static final ArchRule NO_LOGGING_BUT_SLF4J = GeneralCodingRules.NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+    static final ArchRule NO_LOGGING_BUT_SLF4J =
+            noClasses().should().dependOnClassesThat().resideInAPackage("java.util.logging..");
 
-    static final ArchRule NO_STANDARD_STREAMS = GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+    static final ArchRule NO_STANDARD_STREAMS = noClasses()
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .callMethod(Throwable.class, "printStackTrace");
 
     private ShapeRules() {}
 

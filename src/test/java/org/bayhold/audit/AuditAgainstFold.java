@@ -1,6 +1,7 @@
 package org.bayhold.audit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +25,8 @@ public final class AuditAgainstFold {
 
     private AuditAgainstFold() {}
 
-    /** Of every handover on the whole record. */
-    public static AuditAgainstFold of(FreshBayhold bayhold) {
+    /** Of every handover of these cars, which are all that the shop has. */
+    public static AuditAgainstFold of(FreshBayhold bayhold, Collection<UUID> cars) {
         AuditAgainstFold held = new AuditAgainstFold();
         CarRecords records = bayhold.bean(CarRecords.class);
         Replay gate = bayhold.bean(Replays.class).replay();
@@ -33,13 +34,18 @@ public final class AuditAgainstFold {
         HandoffAudit.Ready ready = audit.ready(AuditQuestion.ALL);
         List<AuditedHandoff> rows = new ArrayList<>();
         audit.tell(ready, rows::add);
-        rows.stream()
-                .collect(Collectors.groupingBy(row -> row.vehicle().id()))
-                .forEach((car, its) -> held.compare(
-                        its,
-                        PlainAudit.of(records.of(car), gate, ready.search().knownAt()).stream()
-                                .collect(Collectors.toMap(
-                                        judged -> judged.handoff().stamp().id(), judged -> judged))));
+        Map<UUID, List<AuditedHandoff>> told =
+                rows.stream().collect(Collectors.groupingBy(row -> row.vehicle().id()));
+        for (UUID car : cars) {
+            held.compare(
+                    told.getOrDefault(car, List.of()),
+                    PlainAudit.of(records.of(car), gate, ready.search().knownAt()).stream()
+                            .collect(Collectors.toMap(
+                                    judged -> judged.handoff().stamp().id(), judged -> judged)));
+        }
+        if (!cars.containsAll(told.keySet())) {
+            held.differences.add("handovers of cars that were not asked for");
+        }
         return held;
     }
 

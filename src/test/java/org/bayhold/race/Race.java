@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.bayhold.audit.AuditAgainstFold;
+import org.bayhold.buildsheet.CarRecords;
 import org.bayhold.support.FreshBayhold;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
  * Installs, flashes, sign-offs, handovers, strikings-out and withdrawals by sixteen people on the same few cars: no car
@@ -57,10 +59,12 @@ abstract class Race {
                                     Duration.between(start.plus(raced), Instant.now())
                                             .toMillis(),
                                     collisions.byState()));
-            AuditAgainstFold audit = AuditAgainstFold.of(bayhold);
+            List<UUID> ids = cars.stream().map(UUID::fromString).distinct().toList();
+            AuditAgainstFold audit = AuditAgainstFold.of(bayhold, ids);
             System.out.println("%s: %d handovers audited, %d kinds of findings"
                     .formatted(getClass().getSimpleName(), audit.handoffs(), audit.kindsOfFindings()));
             assertThat(audit.differences()).isEmpty();
+            assertThat(whereaboutsThatDiffer(bayhold, ids)).isEmpty();
             assertThat(audit.kindsOfFindings())
                     .as("an audit without findings proves little")
                     .isGreaterThan(1);
@@ -71,6 +75,25 @@ abstract class Race {
                     .as("a race in which nobody leaves proves nothing")
                     .isGreaterThan(20);
         }
+    }
+
+    /** The columns from which the day's list is made say what the facts say. */
+    private static List<UUID> whereaboutsThatDiffer(FreshBayhold bayhold, List<UUID> cars) {
+        JdbcClient columns = JdbcClient.create(bayhold.bean(DataSource.class));
+        CarRecords records = bayhold.bean(CarRecords.class);
+        return cars.stream()
+                .filter(car -> {
+                    boolean listed = columns.sql("select in_shop from vehicle where id = ?")
+                            .param(car)
+                            .query(Boolean.class)
+                            .single();
+                    return listed
+                            != records.of(car)
+                                    .at(Instant.now(), Instant.now())
+                                    .stay()
+                                    .inShop();
+                })
+                .toList();
     }
 
     private static Duration cpu() {
