@@ -3,8 +3,8 @@ package org.bayhold.calibration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
+import org.bayhold.catalog.AttributeText;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartSpec;
@@ -12,14 +12,17 @@ import org.bayhold.journal.Text;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Makes the request to issue a revision of what was typed. */
 @Component
 class CalibrationForms {
     private final Catalog catalog;
+    private final JsonMapper json;
 
-    CalibrationForms(Catalog catalog) {
+    CalibrationForms(Catalog catalog, JsonMapper json) {
         this.catalog = catalog;
+        this.json = json;
     }
 
     /** @param lines takes the number of the page's line for each line of the request's coverage */
@@ -35,7 +38,7 @@ class CalibrationForms {
                 purpose == null ? Purpose.NORMAL : purpose,
                 form.text("limits"),
                 coverage(form, lines),
-                Map.of(),
+                AttributeText.read(form, "assumes", json),
                 form.decimal("boostTargetKpa"),
                 form.text("note"));
     }
@@ -96,7 +99,7 @@ class CalibrationForms {
     /** The page's name for a field of the request. */
     static String ofPage(String field, List<Integer> lines) {
         if (!field.startsWith("coverage[")) {
-            return field;
+            return field.startsWith("assumes.") ? "assumes" : field;
         }
         int end = field.indexOf(']');
         int line = lines.get(Integer.parseInt(field.substring("coverage[".length(), end)));

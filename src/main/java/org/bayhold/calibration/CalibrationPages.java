@@ -11,6 +11,7 @@ import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Page;
 import org.bayhold.page.Form;
+import org.bayhold.prediction.Assumptions;
 import org.bayhold.refusal.Refusal;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.data.domain.Limit;
@@ -98,6 +99,7 @@ class CalibrationPages {
                 ? page.addObject("lineCount", lineCount)
                         .addObject("categories", Category.values())
                         .addObject("purposes", Purpose.values())
+                        .addObject("takes", Assumptions.ALL.attributes())
                         .addObject("parts", catalog.find(null, "", OFFERED_PARTS))
                 : page;
     }

@@ -16,13 +16,14 @@ import tools.jackson.databind.json.JsonMapper;
  * Attributes as typed: a name, an equals sign and a value on each line. A table is written as JSON, or pasted: a name, an
  * equals sign, and under it two numbers on each line.
  */
-final class AttributeText {
+public final class AttributeText {
     /** What a spreadsheet puts between two numbers; a comma within a number is not read as a decimal point. */
     private static final Pattern BETWEEN = Pattern.compile("\\s*[;,\\t]\\s*|\\s+");
 
     private AttributeText() {}
 
-    static Map<String, Object> read(Form form, String field, JsonMapper json) {
+    /** What cannot be read is noted in the form, at this field. */
+    public static Map<String, Object> read(Form form, String field, JsonMapper json) {
         Map<String, Object> attributes = new LinkedHashMap<>();
         String lines = form.text(field);
         if (lines == null) {
@@ -61,7 +62,7 @@ final class AttributeText {
         return numbers;
     }
 
-    static String write(Map<String, Object> attributes) {
+    public static String write(Map<String, Object> attributes) {
         return attributes.entrySet().stream()
                 .map(entry -> entry.getKey() + " = " + entry.getValue())
                 .collect(Collectors.joining("\n"));

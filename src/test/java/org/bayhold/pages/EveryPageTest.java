@@ -93,6 +93,7 @@ class EveryPageTest implements OnH2 {
                 held + "/hand-over",
                 "/cars/" + finished.car().id() + "/hand-over",
                 "/handoffs/" + handoff.id() + "/certificate",
+                held + "/particulars",
                 held + "/history",
                 held + "/history?was=2020-01-01T00:00&known=2020-01-01T00:00",
                 "/audit",
