@@ -126,4 +126,40 @@ public abstract class CarPages implements OnADatabase {
         assertThat(shop().visitor(Role.WRITER).opens("/cars/none").is(404).text())
                 .contains("Nothing here");
     }
+
+    @Test
+    void whoeverDoesNotSeeTheOwnersContactsCannotEraseThem() {
+        Car car = shop().registers(aCar());
+        Visitor technician = shop().visitor(Role.TECH);
+        String path = "/cars/" + car.id() + "/particulars";
+        assertThat(technician.opens(path).is(200).text()).doesNotContain("+1 555 0142");
+
+        Map<String, String> typed =
+                Map.of("version", version(car), "plate", "TECH 1", "customer.name", "Somebody Else");
+        technician.sends(path, typed).is(200);
+
+        tools.jackson.databind.JsonNode now =
+                shop().as(Role.MANAGER).get("/vehicles/" + car.id()).json();
+        assertThat(now.path("plate").asString()).isEqualTo("TECH 1");
+        assertThat(now.path("customer").path("name").asString()).isEqualTo("Ines Halvorsen");
+        assertThat(now.path("customer").path("phone").asString()).isEqualTo("+1 555 0142");
+    }
+
+    private String version(Car car) {
+        return shop().as(Role.MANAGER).get("/vehicles/" + car.id()).field("version");
+    }
+
+    @Test
+    void aPlaceThatNoPageOffersIsRefusedAndChangesNothing() {
+        Car car = shop().registers(aCar());
+        Visitor writer = shop().visitor(Role.WRITER);
+        int before = car.history().size();
+        for (String page : new String[] {"inspect", "install"}) {
+            String path = "/cars/" + car.id() + "/" + page;
+            writer.opens(path).is(200);
+            writer.sends(path, Map.of("lines[0].place", "NO_SUCH", "lines[0].found", "FACTORY", "lines[0].note", "x"))
+                    .is(400);
+        }
+        assertThat(car.history()).hasSize(before);
+    }
 }

@@ -10,20 +10,36 @@ import org.bayhold.support.Browser.Windows;
 import org.bayhold.support.Calibration;
 import org.bayhold.support.Car;
 import org.bayhold.support.FinishedCar;
-import org.bayhold.support.OnH2;
+import org.bayhold.support.FreshBayhold;
 import org.bayhold.support.Part;
 import org.bayhold.support.RevisionDraft;
 import org.bayhold.support.Role;
 import org.bayhold.support.Screen;
+import org.bayhold.support.Shop;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.extension.ExtendWith;
 
 /** Every page, light and dark and in three widths: nothing that axe-core finds, nothing sideways, nothing in the console. */
 @ExtendWith(Browser.class)
-class EveryPageTest implements OnH2 {
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EveryPageTest {
     private static final List<Look> LOOKS = List.of(Look.TABLET, Look.TABLET.dark());
     /** Other widths bring no other colours or names; what they could bring is a page wider than the window. */
     private static final List<Look> WIDTHS = List.of(Look.PHONE, Look.DESK);
+
+    /** A shop of its own: what other tests have made would only make the pages long. */
+    private final FreshBayhold bayhold = FreshBayhold.withoutCars(FreshBayhold.Store.h2());
+
+    @AfterAll
+    void close() {
+        bayhold.close();
+    }
+
+    private Shop shop() {
+        return bayhold.shop();
+    }
 
     @Test
     void everyPageIsAccessibleInEveryLook(Windows windows) {

@@ -3,6 +3,7 @@ package org.bayhold.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bayhold.support.Facts.aCar;
 
+import org.bayhold.support.Answer;
 import org.bayhold.support.Body;
 import org.bayhold.support.Browser;
 import org.bayhold.support.Browser.Look;
@@ -191,6 +192,29 @@ class MainJobsTest implements OnH2 {
             screen.to("/audit?from=2026-02-01&to=2026-01-01");
             screen.shows("The period ends before it begins");
         }
+    }
+
+    @Test
+    void aWriterRecordsANewOwnerAndAStalePageIsTold(Windows windows) {
+        Car car = shop().registers(aCar());
+        try (Screen screen = windows.open(shop(), Role.WRITER)) {
+            screen.to("/cars/" + car.id()).follow("Particulars").press("Save").shows("Nothing was changed.");
+            Answer read = shop().as(Role.MANAGER).get("/vehicles/" + car.id());
+            screen.to("/cars/" + car.id() + "/particulars");
+            shop().as(Role.MANAGER)
+                    .withIfMatch(read.etag())
+                    .patch("/vehicles/" + car.id(), Body.of("plate", "NEW 77"))
+                    .is(200);
+            screen.type("Name", "Oda Brekke").press("Save");
+            screen.shows("manager changed this").shows("plate NEW 77");
+            assertThat(screen.field("Name").inputValue()).isEqualTo("Oda Brekke");
+            screen.type("Plate", "NEW 77").press("Save").isAt("/cars/" + car.id());
+            screen.shows("The particulars are changed.").shows("Oda Brekke").shows("NEW 77");
+        }
+        Answer now = shop().as(Role.MANAGER).get("/vehicles/" + car.id());
+        assertThat(now.json().path("customer").path("name").asString()).isEqualTo("Oda Brekke");
+        assertThat(now.json().path("customer").path("phone").asString()).isEqualTo("+1 555 0142");
+        assertThat(now.json().path("engine").asString()).isEqualTo("NW20T");
     }
 
     /** Flashed for what is on it and read back; nobody signed yet. */
