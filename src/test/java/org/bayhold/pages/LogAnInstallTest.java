@@ -84,11 +84,10 @@ class LogAnInstallTest implements OnH2 {
         Car car = shop().registers(aCar());
         Part injectors = shop().aPartFor("INJECTORS");
         try (Screen screen = windows.open(shop(), Role.WRITER)) {
-            screen.to("/install");
-            screen.page().keyboard().type(car.vin());
+            screen.to("/install").typeWhereTheCaretIs("Which car?", car.vin());
             screen.page().keyboard().press("Enter");
             screen.page().waitForURL("**/cars/" + car.id() + "/install");
-            screen.page().keyboard().type(injectors.partNumber());
+            screen.typeWhereTheCaretIs("Part", injectors.partNumber());
             screen.page().keyboard().press("Escape"); // the list of suggestions
             screen.page().keyboard().press("Enter");
             screen.page().waitForURL("**/cars/" + car.id());

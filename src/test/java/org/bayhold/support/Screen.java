@@ -86,6 +86,13 @@ public final class Screen implements AutoCloseable {
         return this;
     }
 
+    /** Types with the keyboard alone where the caret stands, as soon as it stands in the field whose label begins so. */
+    public Screen typeWhereTheCaretIs(String label, String text) {
+        page.waitForCondition(() -> (Boolean) field(label).evaluate("field => field === document.activeElement"));
+        page.keyboard().type(text);
+        return this;
+    }
+
     public Locator field(String label) {
         return page.getByLabel(Pattern.compile("^" + label.replaceAll("[^\\p{L}\\p{N} ]", "\\\\$0")))
                 .first();
