@@ -29,11 +29,6 @@ class DecisionViews {
     }
 
     DecisionView view(Decision decision) {
-        Map<UUID, PartSpec> specs = catalog.specs(decision.mismatches().stream()
-                .flatMap(gap -> Stream.concat(
-                        Stream.ofNullable(gap.fitted().partSpecId()),
-                        gap.calibratedFor().stream().flatMap(line -> line.partSpecIds().stream())))
-                .toList());
         return new DecisionView(
                 decision.car().registration().vehicleId(),
                 decision.knownAt(),
@@ -42,11 +37,20 @@ class DecisionViews {
                 decision.verdict(),
                 decision.risk(),
                 checks(decision.checks()),
-                decision.mismatches().stream().map(gap -> mismatch(gap, specs)).toList(),
+                mismatches(decision.mismatches()),
                 Optional.ofNullable(decision.prediction())
                         .map(predictions::view)
                         .orElse(null),
                 FlashedView.of(decision.car().inEcu()));
+    }
+
+    List<DecisionView.Mismatch> mismatches(List<Gap> gaps) {
+        Map<UUID, PartSpec> specs = catalog.specs(gaps.stream()
+                .flatMap(gap -> Stream.concat(
+                        Stream.ofNullable(gap.fitted().partSpecId()),
+                        gap.calibratedFor().stream().flatMap(line -> line.partSpecIds().stream())))
+                .toList());
+        return gaps.stream().map(gap -> mismatch(gap, specs)).toList();
     }
 
     List<DecisionView.CheckView> checks(List<CheckResult> checks) {

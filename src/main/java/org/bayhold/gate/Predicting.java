@@ -50,22 +50,24 @@ class Predicting {
 
     /** Empty where nothing differs. {@code docs/prediction.md}. */
     Optional<Prediction> of(Decision decision) {
-        if (decision.mismatches().isEmpty()) {
-            return Optional.empty();
-        }
-        CarState car = decision.car();
-        Optional<Revision> revision = car.revision();
+        return decision.mismatches().isEmpty()
+                ? Optional.empty()
+                : predicted(build(decision.car(), decision.car().revision(), decision.mismatches()));
+    }
+
+    /** The car against a calibration: that in its ECU, or another one that somebody asks about. */
+    Build build(CarState car, Optional<Revision> revision, List<Gap> gaps) {
         Assumed assumed =
                 revision.flatMap(known -> calibrations.assumed(known.id())).orElse(Assumed.NOTHING);
-        return predicted(new Build(
-                seats(decision, revision),
+        return new Build(
+                seats(car, revision, gaps),
                 assumed.assumes(),
                 assumed.boostTargetKpa(),
-                vehicles.cylinders(car.registration().vehicleId()).orElse(null)));
+                vehicles.cylinders(car.registration().vehicleId()).orElse(null));
     }
 
     /** Arithmetic that fails must not keep a fact from being recorded; the risk is then that of the effect groups. */
-    private static Optional<Prediction> predicted(Build build) {
+    static Optional<Prediction> predicted(Build build) {
         try {
             return Predictions.of(build);
         } catch (RuntimeException e) {
@@ -74,16 +76,15 @@ class Predicting {
         }
     }
 
-    private List<Seat> seats(Decision decision, Optional<Revision> revision) {
-        CarState car = decision.car();
-        Map<Place, Gap> gaps = decision.mismatches().stream().collect(Collectors.toMap(Gap::place, gap -> gap));
+    private List<Seat> seats(CarState car, Optional<Revision> revision, List<Gap> mismatches) {
+        Map<Place, Gap> gaps = mismatches.stream().collect(Collectors.toMap(Gap::place, gap -> gap));
         Map<Place, EffectGroup> groups =
                 car.lines().stream().collect(Collectors.toMap(BuildLine::place, BuildLine::group));
         Set<Place> places = new TreeSet<>(groups.keySet());
         places.addAll(gaps.keySet());
         Map<Place, Optional<CoverageLine>> covered = new HashMap<>();
         places.forEach(place -> covered.put(place, revision.flatMap(known -> known.coverageAt(place))));
-        Map<UUID, Map<String, Object>> attributes = attributes(car, covered, decision.knownAt());
+        Map<UUID, Map<String, Object>> attributes = attributes(car, covered, car.knownAt());
         List<Seat> seats = new ArrayList<>();
         for (Place place : places) {
             Gap gap = gaps.get(place);
