@@ -21,9 +21,10 @@ revoke all on all tables in schema public from :"app";
 -- the record: read and added to, never changed (the triggers of V8 refuse a change to most of it besides)
 grant select, insert on
     journal_entry, fact, inspection_line,
-    part_spec, part_spec_correction, category_move,
+    part_spec, part_spec_correction, part_spec_benefit_note, category_move,
     calibration, calibration_coverage, calibration_withdrawal,
-    policy_fact, retune_cause
+    policy_fact, retune_cause,
+    advice, planned_work, planned_work_dropped
     to :"app";
 
 -- what stands beside the record and moves on with it. UPDATE is also what a row lock (SELECT ... FOR SHARE) needs.

@@ -32,6 +32,11 @@ public final class Coverage {
         return gaps(car, revision.coverage(), groups);
     }
 
+    /** @param revision empty for the factory's calibration, or where nobody knows it */
+    public static List<Gap> gaps(CarState car, Optional<Revision> revision, EffectGroups groups) {
+        return revision.map(known -> gaps(car, known, groups)).orElseGet(() -> gapsToFactory(car, groups));
+    }
+
     /** The places that differ from a car with factory parts throughout. */
     public static List<Gap> gapsToFactory(CarState car, EffectGroups groups) {
         return gaps(car, List.of(), groups);

@@ -85,7 +85,7 @@ class InstallPages {
     @Needs(Act.RECORD_ON_CAR)
     @GetMapping("/cars/{id}/install")
     ModelAndView form(Caller caller, @PathVariable UUID id, Form form) {
-        return page(form.show(VIEW), caller, id, form, 1);
+        return page(form.show(VIEW), caller, id, form, Math.max(1, Math.min(form.count("lines"), MOST_LINES)));
     }
 
     /** What the catalogue has for the words that are being typed, whichever field they are typed in. */

@@ -3,6 +3,7 @@ package org.bayhold.catalog;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,12 +26,19 @@ public class Catalog {
     private final PartSpecs specs;
     private final Corrections corrections;
     private final CategoryMoves moves;
+    private final BenefitNotes benefitNotes;
     private final CanonicalJson json;
 
-    Catalog(PartSpecs specs, Corrections corrections, CategoryMoves moves, CanonicalJson json) {
+    Catalog(
+            PartSpecs specs,
+            Corrections corrections,
+            CategoryMoves moves,
+            BenefitNotes benefitNotes,
+            CanonicalJson json) {
         this.specs = specs;
         this.corrections = corrections;
         this.moves = moves;
+        this.benefitNotes = benefitNotes;
         this.json = json;
     }
 
@@ -102,6 +110,20 @@ public class Catalog {
     /** Part specs whose maker, number or revision holds the text, and those of the given categories. */
     public List<PartSpec> search(String text, Collection<Category> categories, int atMost) {
         return withCorrections(specs.search(Page.like(text), categories, Limit.of(atMost)));
+    }
+
+    /** What counts now of what was learnt of the given part specs, what was taken back left away. */
+    public List<BenefitNote> benefitNotes(Collection<UUID> partSpecIds) {
+        if (partSpecIds.isEmpty()) {
+            return List.of();
+        }
+        Map<String, BenefitNote> last = new LinkedHashMap<>();
+        benefitNotes.of(Set.copyOf(partSpecIds)).stream()
+                .map(BenefitNoteRow::said)
+                .forEach(note -> last.put(note.partSpecId() + "\n" + note.cars(), note));
+        return last.values().stream()
+                .filter(note -> note.effect() != BenefitNote.Effect.NO_OBJECTION)
+                .toList();
     }
 
     /** Every correction of the given part specs, in the order in which they were recorded. */

@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.CatalogWrites.CorrectionMade;
 import org.bayhold.catalog.CatalogWrites.MoveMade;
+import org.bayhold.catalog.CatalogWrites.NewNote;
 import org.bayhold.catalog.CatalogWrites.NewSpec;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Page;
+import org.bayhold.journal.Text;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
@@ -73,6 +75,17 @@ class CatalogController {
         }
     }
 
+    /** What was learnt of a part on some cars. */
+    record BenefitNoteRequest(
+            BenefitNote.@NotNull Effect effect,
+            @Nullable @Size(max = 100) String engine,
+            @Nullable @Size(max = 64) String ecuHardware,
+            @NotBlank @Size(max = 500) String note) {
+        NewNote asked() {
+            return new NewNote(effect, Text.strip(engine), Text.strip(ecuHardware), note.strip());
+        }
+    }
+
     /** A category to move to NO_EFFECT, or back from it. */
     record MoveRequest(
             @NotNull Boolean noEffect,
@@ -95,6 +108,23 @@ class CatalogController {
         CorrectionMade made = writes.correct(call.request(), id, request.attributesFor(get(id)), request.reason())
                 .value();
         return ResponseEntity.created(URI.create("/api/v1/part-specs/" + id)).body(made.partSpec());
+    }
+
+    @Needs(Act.CORRECT_PART_SPEC)
+    @PostMapping("/part-specs/{id}/benefit-notes")
+    ResponseEntity<BenefitNote> note(Call call, @PathVariable UUID id, @Valid @RequestBody BenefitNoteRequest request) {
+        get(id);
+        BenefitNote said = writes.note(call.request(), id, request.asked()).value();
+        return ResponseEntity.created(URI.create("/api/v1/part-specs/" + id + "/benefit-notes"))
+                .body(said);
+    }
+
+    /** What counts of it now. */
+    @Needs(Act.READ)
+    @GetMapping("/part-specs/{id}/benefit-notes")
+    Page<BenefitNote> notes(@PathVariable UUID id) {
+        get(id);
+        return Page.whole(catalog.benefitNotes(List.of(id)));
     }
 
     @Needs(Act.READ)

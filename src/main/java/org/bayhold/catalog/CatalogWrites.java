@@ -1,5 +1,6 @@
 package org.bayhold.catalog;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -24,10 +25,12 @@ class CatalogWrites {
     static final String ADDED = "PART_SPEC_ADDED";
     static final String CORRECTED = "PART_SPEC_CORRECTED";
     static final String MOVED = "CATEGORY_MOVED";
+    static final String NOTED = "BENEFIT_NOTED";
 
     private final PartSpecs specs;
     private final Corrections corrections;
     private final CategoryMoves moves;
+    private final BenefitNotes benefitNotes;
     private final Catalog catalog;
     private final WriteTemplate writes;
     private final CanonicalJson json;
@@ -37,6 +40,7 @@ class CatalogWrites {
             PartSpecs specs,
             Corrections corrections,
             CategoryMoves moves,
+            BenefitNotes benefitNotes,
             Catalog catalog,
             WriteTemplate writes,
             CanonicalJson json,
@@ -44,6 +48,7 @@ class CatalogWrites {
         this.specs = specs;
         this.corrections = corrections;
         this.moves = moves;
+        this.benefitNotes = benefitNotes;
         this.catalog = catalog;
         this.writes = writes;
         this.json = json;
@@ -60,6 +65,17 @@ class CatalogWrites {
             @Nullable String complianceNote) {}
 
     record Corrected(UUID partSpecId, Map<String, Object> attributes, Personal reason) {}
+
+    /** A {@link BenefitNote} as asked for. */
+    record NewNote(
+            BenefitNote.Effect effect,
+            @Nullable String engine,
+            @Nullable String ecuHardware,
+            String note) {
+        BenefitNote said(UUID id, UUID partSpecId, Instant recordedAt) {
+            return new BenefitNote(id, partSpecId, effect, engine, ecuHardware, note, recordedAt);
+        }
+    }
 
     record Moved(Category category, boolean noEffect, Personal reason) {}
 
@@ -121,6 +137,16 @@ class CatalogWrites {
         });
         worker.ifAvailable(next -> next.workOff(written.value().correctionId()));
         return written;
+    }
+
+    /** No decision rests on such a note, so that nothing waits for it. */
+    Written<BenefitNote> note(WriteRequest request, UUID partSpecId, NewNote note) {
+        return writes.write(request, partSpecId, BenefitNote.class, chain -> {
+            BenefitNote said = note.said(Ids.next(), partSpecId, chain.recordedAt());
+            benefitNotes.save(new BenefitNoteRow(said, chain.by()));
+            chain.append(NOTED, said.id(), said.recordedAt(), note);
+            return said;
+        });
     }
 
     Written<MoveMade> move(WriteRequest request, Category category, boolean noEffect, String reason) {

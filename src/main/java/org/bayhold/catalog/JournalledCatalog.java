@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.bayhold.catalog.CatalogWrites.Corrected;
 import org.bayhold.catalog.CatalogWrites.Moved;
+import org.bayhold.catalog.CatalogWrites.NewNote;
 import org.bayhold.catalog.CatalogWrites.NewSpec;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.ChainKind;
@@ -19,6 +20,7 @@ class JournalledCatalog implements JournalledRows {
     private static final String SPECS = "part_spec";
     private static final String CORRECTIONS = "part_spec_correction";
     private static final String MOVES = "category_move";
+    private static final String NOTES = "part_spec_benefit_note";
 
     private final CanonicalJson json;
 
@@ -32,7 +34,9 @@ class JournalledCatalog implements JournalledRows {
                 JournalledTable.ofChains(SPECS, Set.of(CatalogWrites.ADDED), "id"),
                 JournalledTable.ofEntries(CORRECTIONS, Set.of(CatalogWrites.CORRECTED), "id")
                         .placed("part_spec_id", null),
-                JournalledTable.ofEntries(MOVES, Set.of(CatalogWrites.MOVED), "id"));
+                JournalledTable.ofEntries(MOVES, Set.of(CatalogWrites.MOVED), "id"),
+                JournalledTable.ofEntries(NOTES, Set.of(CatalogWrites.NOTED), "id")
+                        .placed("part_spec_id", null));
     }
 
     @Override
@@ -41,6 +45,7 @@ class JournalledCatalog implements JournalledRows {
             case CatalogWrites.ADDED -> List.of(spec(entry), JournalledRow.head(entry.chain(), ChainKind.PART_SPEC));
             case CatalogWrites.CORRECTED -> List.of(correction(entry));
             case CatalogWrites.MOVED -> List.of(move(entry));
+            case CatalogWrites.NOTED -> List.of(note(entry));
             default -> List.of();
         };
     }
@@ -72,6 +77,11 @@ class JournalledCatalog implements JournalledRows {
                         corrected.reason().id(),
                         entry.recordedAt(),
                         entry.by()));
+    }
+
+    private JournalledRow note(Entry entry) {
+        BenefitNote said = json.read(entry.record(), NewNote.class).said(entry.id(), entry.chain(), entry.recordedAt());
+        return JournalledRow.of(NOTES, new BenefitNoteRow(said, entry.by()));
     }
 
     private JournalledRow move(Entry entry) {

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.bayhold.catalog.CatalogController.BenefitNoteRequest;
 import org.bayhold.catalog.CatalogController.CorrectionRequest;
 import org.bayhold.catalog.CatalogController.PartSpecRequest;
 import org.bayhold.identity.Act;
@@ -82,8 +83,30 @@ class PartPages {
         PartSpec part = part(id);
         return form.with("attributes", AttributeText.write(part.attributes()))
                 .show(ONE)
-                .addObject("part", part)
-                .addObject("takes", takes(part.category()));
+                .addAllObjects(about(part));
+    }
+
+    /** That it brings nothing, or harms, on some cars. */
+    @Needs(Act.CORRECT_PART_SPEC)
+    @PostMapping("/parts/{id}/benefit-notes")
+    ModelAndView note(Call call, @PathVariable UUID id, Form form) {
+        PartSpec part = part(id);
+        ModelAndView page = form.submit(ONE, () -> {
+            BenefitNote.Effect effect = form.choice("effect", BenefitNote.Effect.class);
+            if (effect == null && form.error("effect") == null) {
+                form.refused(Refusal.invalid("effect", "form.choice"));
+            }
+            BenefitNoteRequest request = new BenefitNoteRequest(
+                    effect == null ? BenefitNote.Effect.NO_OBJECTION : effect,
+                    form.text("engine"),
+                    form.text("ecuHardware"),
+                    form.required("note"));
+            form.check(request);
+            writes.note(call.request(), id, request.asked());
+            return form.done("/parts/" + id, "said.benefit-noted");
+        });
+        form.with("attributes", AttributeText.write(part.attributes()));
+        return Form.leadsOn(page) ? page : page.addAllObjects(about(part));
     }
 
     @Needs(Act.CORRECT_PART_SPEC)
@@ -103,11 +126,15 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        if (!Form.leadsOn(page)) {
-            PartSpec part = part(id);
-            page.addObject("part", part).addObject("takes", takes(part.category()));
-        }
-        return page;
+        return Form.leadsOn(page) ? page : page.addAllObjects(about(part(id)));
+    }
+
+    private Map<String, Object> about(PartSpec part) {
+        return Map.of(
+                "part", part,
+                "takes", takes(part.category()),
+                "notes", catalog.benefitNotes(List.of(part.id())),
+                "effects", BenefitNote.Effect.values());
     }
 
     private static ModelAndView choices(ModelAndView page) {

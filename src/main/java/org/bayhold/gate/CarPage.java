@@ -11,6 +11,7 @@ import org.bayhold.identity.Needs;
 import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -25,6 +26,7 @@ class CarPage {
     private final Beside beside;
     private final RetuneItems items;
     private final HistoryLines histories;
+    private final ObjectProvider<PlannedWork> plannedWork;
 
     CarPage(
             Vehicles vehicles,
@@ -32,13 +34,15 @@ class CarPage {
             DecisionViews views,
             Beside beside,
             RetuneItems items,
-            HistoryLines histories) {
+            HistoryLines histories,
+            ObjectProvider<PlannedWork> plannedWork) {
         this.vehicles = vehicles;
         this.decisions = decisions;
         this.views = views;
         this.beside = beside;
         this.items = items;
         this.histories = histories;
+        this.plannedWork = plannedWork;
     }
 
     @Needs(Act.READ)
@@ -56,6 +60,11 @@ class CarPage {
                 .addObject("steps", NextStep.all(decision, item))
                 .addObject("item", retune)
                 .addObject("told", retune == null ? Map.of() : histories.told(RetunePages.causes(retune)))
+                .addObject(
+                        "planned",
+                        plannedWork.stream()
+                                .flatMap(work -> work.on(decision.car()).stream())
+                                .toList())
                 .addObject("settled", !decision.car().stay().inShop() && item == null)
                 .addObject("left", TodayPage.lastHandover(decision.car()))
                 .addObject(

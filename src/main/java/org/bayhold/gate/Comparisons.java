@@ -39,15 +39,9 @@ public class Comparisons {
 
     /** @param revision empty for the factory's calibration, or where nobody knows what the ECU runs */
     public Comparison of(CarState car, Optional<Revision> revision, EffectGroups groups) {
-        List<Gap> gaps = gaps(car, revision, groups);
+        List<Gap> gaps = Coverage.gaps(car, revision, groups);
         Build build = predicting.build(car, revision, gaps);
         return new Comparison(gaps, build, gaps.isEmpty() ? Optional.empty() : Predicting.predicted(build));
-    }
-
-    /** The places that the calibration was not written for, in order. */
-    public static List<Gap> gaps(CarState car, Optional<Revision> revision, EffectGroups groups) {
-        return revision.map(known -> Coverage.gaps(car, known, groups))
-                .orElseGet(() -> Coverage.gapsToFactory(car, groups));
     }
 
     public List<DecisionView.Mismatch> mismatches(List<Gap> gaps) {

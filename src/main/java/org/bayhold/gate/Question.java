@@ -2,6 +2,7 @@ package org.bayhold.gate;
 
 import java.util.List;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Coverage.Gap;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Correction;
@@ -24,7 +25,7 @@ public record Question(CarState car, Policy policy, EffectGroups groups, List<Co
 
     /** The places where the car is not what its calibration was written for. */
     List<Gap> gaps() {
-        return Comparisons.gaps(car, car.revision(), groups);
+        return Coverage.gaps(car, car.revision(), groups);
     }
 
     /** A reported flash may have put a revision into hardware that it was not issued for. */

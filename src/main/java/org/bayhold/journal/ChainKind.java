@@ -6,5 +6,6 @@ public enum ChainKind {
     IDENTITY,
     VEHICLE,
     PART_SPEC,
-    CALIBRATION
+    CALIBRATION,
+    ADVICE
 }

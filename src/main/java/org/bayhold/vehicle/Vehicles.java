@@ -39,6 +39,11 @@ public class Vehicles {
         return rows.findById(vehicleId).map(VehicleRow::cylinders);
     }
 
+    /** The engine of a car, in words; empty where nobody recorded it. */
+    public Optional<String> engine(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::engine);
+    }
+
     /** A car as this caller may see it. */
     public Optional<VehicleView> view(UUID vehicleId, Caller caller) {
         return rows.findById(vehicleId).map(row -> view(row, caller, List.of()));

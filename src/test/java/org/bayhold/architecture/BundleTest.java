@@ -30,6 +30,7 @@ import org.bayhold.buildsheet.Fitted;
 import org.bayhold.buildsheet.HistoryLines;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.catalog.Attribute;
+import org.bayhold.catalog.BenefitNote;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartAttributes;
 import org.bayhold.gate.Check;
@@ -66,6 +67,11 @@ class BundleTest {
             "CVN_IS_THE_FACTORYS",
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS");
+
+    private static final Set<String> ANSWERS = Set.of("RETUNE_FIRST", "COVERED", "UNKNOWN_PARTS");
+
+    /** What is unknown has a sentence of its own. */
+    private static final Set<String> KNOWN_GAPS = Set.of("PART_NOT_COVERED", "FACTORY_NOT_COVERED", "NONE_NOT_COVERED");
 
     /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
     private static final Map<String, Family> FAMILIES = Map.ofEntries(
@@ -107,6 +113,15 @@ class BundleTest {
             family("travel.", names(Fact.Travel.values())),
             family("check.", asked(), names(Check.values())),
             family("fact.", both(kinds(), Set.of("VEHICLE_REGISTERED", "VEHICLE_AMENDED"))),
+            family("advice.answer.", ANSWERS),
+            family("advice.letter.answer.", ANSWERS),
+            family("advice.change.", names(Fact.Action.values())),
+            family("advice.caution.", Set.of("extreme", "high", "engine")),
+            family("advice.reason.proposed.", KNOWN_GAPS),
+            family("advice.reason.already.", KNOWN_GAPS),
+            family("advice.worth.", Set.of("BRINGS_NOTHING", "HARMS")),
+            family("benefit.", names(BenefitNote.Effect.values())),
+            family("ask.action.", names(Fact.Action.values())),
             family("certificate.", Set.of("before", "after")),
             family("certificate.how.", Set.of("FLASHED", "FOUND", "NOT_OURS", "FAILED")),
             family("certificate.released.", names(Fact.HandoffBasis.values())),

@@ -83,7 +83,7 @@ final class SourceKeys extends TreeScanner<@Nullable Void, CompilationUnitTree> 
     public @Nullable Void visitMethodInvocation(MethodInvocationTree call, CompilationUnitTree unit) {
         List<? extends ExpressionTree> arguments = call.getArguments();
         String method = lastName(call.getMethodSelect());
-        if (isOn("Sentence", call.getMethodSelect())) {
+        if (isOn("Sentence", call.getMethodSelect()) || isOn("Why", call.getMethodSelect())) {
             use(arguments.get(0), arguments.size() - 1, unit);
         } else if (isOn("Refusal", call.getMethodSelect()) && OF_REFUSAL.containsKey(method)) {
             int key = OF_REFUSAL.get(method);
