@@ -22,6 +22,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -31,6 +32,9 @@ import org.springframework.web.servlet.ModelAndView;
 @Controller
 class AskPages {
     private static final String VIEW = "advice/ask";
+    /** The page changes under somebody who goes on typing: the caret stays where it is. */
+    private static final String IN_PLACE = "HX-Request";
+
     private static final int FOUND_CARS = 20;
     private static final int OFFERED_PARTS = 200;
 
@@ -70,8 +74,12 @@ class AskPages {
             path = "/cars/{id}/ask",
             method = {RequestMethod.GET, RequestMethod.POST},
             params = "!keep")
-    ModelAndView ask(Caller caller, @PathVariable UUID id, Form form) {
-        return shown(car(caller, id), form);
+    ModelAndView ask(
+            Caller caller,
+            @PathVariable UUID id,
+            @RequestHeader(name = IN_PLACE, required = false) @Nullable String inPlace,
+            Form form) {
+        return shown(car(caller, id), form).addObject("inPlace", inPlace != null);
     }
 
     /** Of a car that is not in the register. */
@@ -80,8 +88,8 @@ class AskPages {
             path = "/ask/described",
             method = {RequestMethod.GET, RequestMethod.POST},
             params = "!keep")
-    ModelAndView askDescribed(Form form) {
-        return shown(null, form);
+    ModelAndView askDescribed(@RequestHeader(name = IN_PLACE, required = false) @Nullable String inPlace, Form form) {
+        return shown(null, form).addObject("inPlace", inPlace != null);
     }
 
     @Needs(Act.ADVISE)

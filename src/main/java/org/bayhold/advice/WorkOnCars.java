@@ -1,6 +1,8 @@
 package org.bayhold.advice;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.bayhold.advice.AdviceBody.Change;
 import org.bayhold.buildsheet.CarState;
@@ -30,14 +32,14 @@ class WorkOnCars implements PlannedWork {
     @Override
     public List<Planned> on(CarState car) {
         return plans.standingOn(car.registration().vehicleId()).stream()
-                .filter(plan -> !changes(plan).stream().allMatch(change -> isDone(change, plan, car)))
+                .filter(plan -> !isDone(plan, car))
                 .map(plan -> planned(plan, car.registration().vehicleId()))
                 .toList();
     }
 
     private List<Change> changes(PlanRow plan) {
-        return json.read(rows.getReferenceById(plan.adviceId()).body(), AdviceBody.class)
-                .proposed();
+        AdviceRow answer = rows.findById(plan.adviceId()).orElseThrow();
+        return json.read(answer.body(), AdviceBody.class).proposed();
     }
 
     private Planned planned(PlanRow plan, UUID vehicleId) {
@@ -69,8 +71,14 @@ class WorkOnCars implements PlannedWork {
         return page.encode().buildAndExpand(vehicleId).toUriString();
     }
 
-    private static boolean isDone(Change change, PlanRow plan, CarState car) {
-        Place place = Place.typed(change.category(), change.position());
+    /** Of several changes at one place the last counts. */
+    private boolean isDone(PlanRow plan, CarState car) {
+        Map<Place, Change> last = new HashMap<>();
+        changes(plan).forEach(change -> last.put(Place.typed(change.category(), change.position()), change));
+        return last.entrySet().stream().allMatch(entry -> isDone(entry.getKey(), entry.getValue(), plan, car));
+    }
+
+    private static boolean isDone(Place place, Change change, PlanRow plan, CarState car) {
         boolean changed = car.changes().stream()
                 .anyMatch(
                         made -> made.place().equals(place) && made.recordedAt().isAfter(plan.recordedAt()));

@@ -1,9 +1,11 @@
 package org.bayhold.pages;
 
 import static org.bayhold.support.Facts.aCar;
+import static org.bayhold.support.Facts.fit;
 
 import java.util.List;
 import org.bayhold.support.Answer;
+import org.bayhold.support.Body;
 import org.bayhold.support.Browser;
 import org.bayhold.support.Browser.Look;
 import org.bayhold.support.Browser.Windows;
@@ -91,10 +93,24 @@ class EveryPageTest {
         FinishedCar finished = shop().finishesACar();
         Answer handoff = finished.car().handsOver();
         String held = "/cars/" + car.id();
+        Part injectors = shop().aPartFor("INJECTORS");
         String record =
                 Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
+        Answer advice = shop().as(Role.WRITER)
+                .post(
+                        "/advice",
+                        Body.of("vehicleId", finished.car().id())
+                                .plus("proposed", fit(injectors).without("source")))
+                .is(201);
         return List.of(
                 "/",
+                "/ask",
+                "/ask/described",
+                held + "/ask",
+                held + "/ask?lines%5B0%5D.part=" + injectors.partNumber(),
+                "/answers",
+                "/answers?named=nothing-like-it",
+                "/answers/" + advice.id(),
                 "/search?q=northwind",
                 "/cars/new",
                 "/install",
