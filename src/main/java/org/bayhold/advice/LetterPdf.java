@@ -2,10 +2,13 @@ package org.bayhold.advice;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.slf4j.Slf4jLogger;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import org.springframework.core.io.ClassPathResource;
@@ -17,26 +20,25 @@ import org.thymeleaf.context.Context;
 @Component
 class LetterPdf {
     private static final String FONT = "DejaVu Sans";
-    private static final String FONTS = "fonts/";
-    private static final String STYLE = "css/letter.css";
+    private static final String STYLE = "<link rel=\"stylesheet\" href=\"letter.css\"/>";
 
     private final ITemplateEngine templates;
 
     LetterPdf(ITemplateEngine templates) {
         this.templates = templates;
+        XRLog.setLoggerImpl(new Slf4jLogger());
     }
 
     byte[] of(Letter letter) {
-        String page = templates.process("advice/letter-pdf", new Context(Locale.ENGLISH, Map.of("letter", letter)));
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePdfUaAccessibility(true);
-        builder.useFont(() -> font("DejaVuSans.ttf"), FONT, 400, FontStyle.NORMAL, true);
-        builder.useFont(() -> font("DejaVuSans-Bold.ttf"), FONT, 700, FontStyle.NORMAL, true);
+        builder.useFont(() -> resource("fonts/DejaVuSans.ttf"), FONT, 400, FontStyle.NORMAL, true);
+        builder.useFont(() -> resource("fonts/DejaVuSans-Bold.ttf"), FONT, 700, FontStyle.NORMAL, true);
         builder.withProducer("Bayhold");
-        // a letter refers to its style and to nothing else, whatever a customer wrote into it
-        builder.useUriResolver((base, uri) -> uri.equals(STYLE) ? style() : null);
-        builder.withHtmlContent(page, null);
+        // a letter reads nothing from anywhere, whatever a customer wrote into it
+        builder.useUriResolver((base, uri) -> null);
+        builder.withHtmlContent(page(letter), null);
         builder.toStream(pdf);
         try {
             builder.run();
@@ -46,17 +48,22 @@ class LetterPdf {
         return pdf.toByteArray();
     }
 
-    private static String style() {
-        try {
-            return new ClassPathResource("static/" + STYLE).getURL().toString();
+    private String page(Letter letter) {
+        String page = templates.process("advice/letter-pdf", new Context(Locale.ENGLISH, Map.of("letter", letter)));
+        if (!page.contains(STYLE)) {
+            throw new IllegalStateException("the letter has lost its style");
+        }
+        try (InputStream style = resource("templates/advice/letter.css")) {
+            return page.replace(
+                    STYLE, "<style>" + new String(style.readAllBytes(), StandardCharsets.UTF_8) + "</style>");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static InputStream font(String name) {
+    private static InputStream resource(String path) {
         try {
-            return new ClassPathResource(FONTS + name).getInputStream();
+            return new ClassPathResource(path).getInputStream();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

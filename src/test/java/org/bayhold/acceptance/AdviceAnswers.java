@@ -7,9 +7,12 @@ import static org.bayhold.support.Facts.aCarOfUnknownHistory;
 import static org.bayhold.support.Facts.aPart;
 import static org.bayhold.support.Facts.fit;
 
-import java.nio.charset.StandardCharsets;
+import java.io.IOException;
 import java.util.List;
 import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.bayhold.support.Answer;
 import org.bayhold.support.Api;
 import org.bayhold.support.Body;
@@ -232,13 +235,22 @@ public abstract class AdviceAnswers implements OnADatabase {
     }
 
     @Test
-    void theLetterIsAPdf() {
+    void theLetterIsAPdfThatSaysTheSame() throws IOException {
         Car car = calibratedFor(injectors(440));
-        Answer asked = asks(about(car).plus("proposed", proposes(injectors(650))));
+        Answer asked = asks(about(car)
+                .plus("proposed", proposes(injectors(650)))
+                .with("question", "Геннадий & Søren <b>ask</b>: Ωmega?"));
         Api writer = shop().as(Role.WRITER);
 
         byte[] pdf = writer.withHeader("Accept", "application/pdf").download("/advice/" + asked.id() + "/letter");
-        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        String read;
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            read = new PDFTextStripper().getText(document);
+        }
+        assertThat(words(read)).contains(words("You asked: Геннадий & Søren <b>ask</b>: Ωmega?"));
+        asked.field("letter")
+                .lines()
+                .forEach(line -> assertThat(words(read)).contains(words(line.replaceFirst("^- ", ""))));
     }
 
     @Test
@@ -287,6 +299,11 @@ public abstract class AdviceAnswers implements OnADatabase {
 
     private Answer asks(Body question) {
         return shop().as(Role.WRITER).post("/advice", question).is(201);
+    }
+
+    /** Whatever the lines are broken at. */
+    private static String words(String text) {
+        return text.replaceAll("\\s+", "");
     }
 
     private static Body about(Car car) {
