@@ -45,18 +45,30 @@ class Advices {
     /** @throws Refusal NOT_FOUND where there is no such answer */
     Letter letter(UUID id, Caller caller) {
         AdviceRow row = row(id);
-        return letter(row, json.read(row.body(), AdviceBody.class), texts(List.of(row)), caller);
+        return letter(
+                row,
+                json.read(row.body(), AdviceBody.class),
+                texts(List.of(row)),
+                by(row, names(List.of(row))),
+                caller);
     }
 
     List<AdviceView> views(List<AdviceRow> found, Caller caller) {
         PersonalData.Texts texts = texts(found);
-        Map<UUID, String> names =
-                people.names(found.stream().map(AdviceRow::recordedBy).toList());
+        Map<UUID, String> names = names(found);
         return found.stream().map(row -> view(row, texts, names, caller)).toList();
     }
 
     private AdviceRow row(UUID id) {
         return rows.findById(id).orElseThrow(() -> Refusal.notFound("advice.not-found"));
+    }
+
+    private Map<UUID, String> names(List<AdviceRow> found) {
+        return people.names(found.stream().map(AdviceRow::recordedBy).toList());
+    }
+
+    private static String by(AdviceRow row, Map<UUID, String> names) {
+        return names.getOrDefault(row.recordedBy(), row.recordedBy().toString());
     }
 
     private PersonalData.Texts texts(List<AdviceRow> found) {
@@ -76,17 +88,17 @@ class Advices {
                 body,
                 texts.of(row.questionId()),
                 texts.of(row.askedById()),
-                letter(row, body, texts, caller).text(),
+                letter(row, body, texts, by(row, names), caller).text(),
                 "/api/v1/advice/" + row.getId() + "/letter",
                 row.recordedAt(),
-                names.getOrDefault(row.recordedBy(), row.recordedBy().toString()),
+                by(row, names),
                 plans.standingOf(row.getId()).stream()
                         .findFirst()
                         .map(PlanRow::recordedAt)
                         .orElse(null));
     }
 
-    private Letter letter(AdviceRow row, AdviceBody body, PersonalData.Texts texts, Caller caller) {
-        return letters.of(body, row.vehicleId(), texts.of(row.questionId()), row.recordedAt(), caller);
+    private Letter letter(AdviceRow row, AdviceBody body, PersonalData.Texts texts, String by, Caller caller) {
+        return letters.of(body, row.vehicleId(), texts.of(row.questionId()), row.recordedAt(), by, caller);
     }
 }

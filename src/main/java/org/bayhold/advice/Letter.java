@@ -7,13 +7,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * A letter to a customer: what was asked, what the shop says, why, what it takes.
  *
+ * @param from the workshop, who answered, and when
  * @param about the car and what would be changed
  * @param asked what was asked; null where nobody wrote it down
  * @param answer in a sentence
  */
 record Letter(
         String title,
-        String date,
+        String from,
         List<String> about,
         @Nullable String asked,
         String answer,
@@ -33,7 +34,7 @@ record Letter(
 
     /** As plain text, a sentence a line. */
     String text() {
-        StringBuilder text = new StringBuilder(title + "\n" + date + "\n\n" + String.join("\n", about) + "\n\n");
+        StringBuilder text = new StringBuilder(title + "\n" + from + "\n\n" + String.join("\n", about) + "\n\n");
         if (asked != null) {
             text.append(asked).append("\n\n");
         }

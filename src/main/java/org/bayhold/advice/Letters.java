@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bayhold.advice.AdviceBody.Named;
 import org.bayhold.advice.AdviceBody.Near;
 import org.bayhold.advice.Letter.Section;
 import org.bayhold.identity.Caller;
+import org.bayhold.page.SiteSettings;
 import org.bayhold.page.SiteTime;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
@@ -21,14 +23,22 @@ class Letters {
     private final AdviceWords words;
     private final Vehicles vehicles;
     private final SiteTime time;
+    private final SiteSettings site;
 
-    Letters(AdviceWords words, Vehicles vehicles, SiteTime time) {
+    Letters(AdviceWords words, Vehicles vehicles, SiteTime time, SiteSettings site) {
         this.words = words;
         this.vehicles = vehicles;
         this.time = time;
+        this.site = site;
     }
 
-    Letter of(AdviceBody body, @Nullable UUID vehicleId, @Nullable String question, Instant at, Caller caller) {
+    Letter of(
+            AdviceBody body,
+            @Nullable UUID vehicleId,
+            @Nullable String question,
+            Instant at,
+            String by,
+            Caller caller) {
         List<String> about = new ArrayList<>();
         about.add(car(body, vehicleId, caller));
         about.add(
@@ -38,7 +48,9 @@ class Letters {
         body.proposed().forEach(change -> about.add(words.change(change)));
         return new Letter(
                 words.message("advice.letter.title"),
-                time.date(at),
+                Stream.of(site.name(), by, time.date(at))
+                        .filter(part -> !part.isBlank())
+                        .collect(Collectors.joining(" · ")),
                 about,
                 question == null ? null : words.message("advice.letter.asked", question),
                 words.message("advice.letter.answer." + body.answer().name()),

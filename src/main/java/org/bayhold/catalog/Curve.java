@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /** A table of signals and flows in which both rise from point to point. Its flows are grams per second. */
 public final class Curve {
-    static final int FEWEST_POINTS = 4;
-    static final int MOST_POINTS = 400;
+    public static final int FEWEST_POINTS = 4;
+    public static final int MOST_POINTS = 400;
     static final double LARGEST_SIGNAL = 50_000;
     static final double LARGEST_FLOW_G_PER_S = 5_000;
     /** Closer points are a slip of the pen, and would make slopes that no arithmetic can hold. */

@@ -69,6 +69,11 @@ class ApiDescription {
         return new ApiProblems(messages);
     }
 
+    @Bean
+    static OpenApiCustomizer apiAttributes(MessageSource messages) {
+        return new ApiAttributes(messages);
+    }
+
     /** The modules that have routes, in an order that depends on nothing but their names. */
     @Bean
     static OpenApiCustomizer modules() {

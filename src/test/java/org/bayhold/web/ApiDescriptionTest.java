@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bayhold.catalog.Attribute;
+import org.bayhold.catalog.Category;
+import org.bayhold.catalog.PartAttributes;
 import org.bayhold.support.Answer;
 import org.bayhold.support.RunningBayhold;
 import org.junit.jupiter.api.Test;
@@ -80,6 +84,27 @@ class ApiDescriptionTest {
         assertThat(ResourceBundle.getBundle("openapi").keySet().stream()
                         .filter(key -> key.startsWith("operation.") || key.startsWith("module.")))
                 .containsExactlyInAnyOrderElementsOf(wanted);
+    }
+
+    /** One definition refuses a value and describes what is taken. */
+    @Test
+    void whatMayBeRecordedOfAPartIsDescribedWithItsRange() {
+        JsonNode attributes = SERVED.path("components")
+                .path("schemas")
+                .path("PartSpecRequest")
+                .path("properties")
+                .path("attributes");
+        JsonNode flow = attributes.path("properties").path("flowCcPerMin");
+
+        assertThat(flow.path("minimum").doubleValue()).isEqualTo(PartAttributes.FLOW_CC_PER_MIN.least());
+        assertThat(flow.path("maximum").doubleValue()).isEqualTo(PartAttributes.FLOW_CC_PER_MIN.most());
+        assertThat(flow.path("description").asString()).contains("INJECTORS");
+        assertThat(attributes.path("additionalProperties").booleanValue()).isFalse();
+        assertThat(attributes.path("properties").propertyNames())
+                .containsAll(Arrays.stream(Category.values())
+                        .flatMap(category -> PartAttributes.of(category).attributes().stream())
+                        .map(Attribute::name)
+                        .toList());
     }
 
     /** Where a server listens is no part of the contract. */
