@@ -1,3 +1,7 @@
+-- The part that came before in its maker's list: a link for whoever searches, never coverage.
+alter table part_spec add column supersedes uuid references part_spec (id);
+create index part_spec_supersedes on part_spec (supersedes);
+
 -- What the shop has learnt of a part on some cars: that it brings nothing there, or harms.
 create table part_spec_benefit_note (
     id           uuid                        not null primary key,

@@ -52,6 +52,11 @@ public class Catalog {
         return found;
     }
 
+    /** What came after a part in its maker's list. */
+    public List<PartSpec> superseding(UUID id) {
+        return withCorrections(specs.superseding(id));
+    }
+
     /** The attributes of part specs as corrected by {@code knownAt}, by id; unknown ids are left out. */
     @SuppressWarnings("unchecked") // attributes are written as a JSON object
     public Map<UUID, Map<String, Object>> attributes(Collection<UUID> ids, Instant knownAt) {
@@ -179,6 +184,7 @@ public class Catalog {
                 row.specRevision(),
                 attributes,
                 row.complianceNote(),
+                row.supersedes(),
                 row.recordedAt(),
                 correction.map(CorrectionRow::recordedAt).orElse(null));
     }

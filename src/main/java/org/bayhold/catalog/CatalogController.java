@@ -54,13 +54,20 @@ class CatalogController {
             @NotBlank @Size(max = 100) String partNumber,
             @NotBlank @Size(max = 40) String specRevision,
             @Nullable Map<String, Object> attributes,
-            @Nullable @Size(max = 500) String complianceNote) {
+            @Nullable @Size(max = 500) String complianceNote,
+            @Nullable UUID supersedes) {
         /** @throws Refusal INVALID where an attribute is none of the category's, or its value is not allowed */
         NewSpec spec() {
             Map<String, Object> given = attributes == null ? Map.of() : attributes;
             PartAttributes.of(category).holdAll("attributes", given);
             return new NewSpec(
-                    category, maker.strip(), partNumber.strip(), specRevision.strip(), given, complianceNote);
+                    category,
+                    maker.strip(),
+                    partNumber.strip(),
+                    specRevision.strip(),
+                    given,
+                    complianceNote,
+                    supersedes);
         }
     }
 

@@ -62,7 +62,8 @@ class CatalogWrites {
             String partNumber,
             String specRevision,
             Map<String, Object> attributes,
-            @Nullable String complianceNote) {}
+            @Nullable String complianceNote,
+            @Nullable UUID supersedes) {}
 
     record Corrected(UUID partSpecId, Map<String, Object> attributes, Personal reason) {}
 
@@ -93,6 +94,9 @@ class CatalogWrites {
                 throw Refusal.conflict(
                         "partNumber", "part-spec.exists", spec.maker(), spec.partNumber(), spec.specRevision());
             }
+            if (spec.supersedes() != null) {
+                catalog.cited(spec.supersedes(), spec.category(), "supersedes");
+            }
             PartSpecRow row = new PartSpecRow(
                     id,
                     spec.category(),
@@ -101,6 +105,7 @@ class CatalogWrites {
                     spec.specRevision(),
                     json.write(spec.attributes()),
                     spec.complianceNote(),
+                    spec.supersedes(),
                     chain.recordedAt(),
                     chain.by());
             specs.save(row);
@@ -132,6 +137,7 @@ class CatalogWrites {
                             known.specRevision(),
                             attributes,
                             known.complianceNote(),
+                            known.supersedes(),
                             known.recordedAt(),
                             row.recordedAt()));
         });

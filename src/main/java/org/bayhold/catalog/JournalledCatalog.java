@@ -60,6 +60,7 @@ class JournalledCatalog implements JournalledRows {
                 spec.specRevision(),
                 json.write(spec.attributes()),
                 spec.complianceNote(),
+                spec.supersedes(),
                 entry.recordedAt(),
                 entry.by());
         // folded to lower case by the Java of its day, and not the same in every release

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.catalog.CatalogController.BenefitNoteRequest;
 import org.bayhold.catalog.CatalogController.CorrectionRequest;
 import org.bayhold.catalog.CatalogController.PartSpecRequest;
@@ -12,6 +13,7 @@ import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -65,7 +67,8 @@ class PartPages {
                     form.required("partNumber"),
                     form.required("specRevision"),
                     AttributeText.read(form, "attributes", json),
-                    form.text("complianceNote"));
+                    form.text("complianceNote"),
+                    superseded(form, category));
             form.check(request);
             try {
                 PartSpec added = writes.add(call.request(), request.spec()).value();
@@ -134,7 +137,30 @@ class PartPages {
                 "part", part,
                 "takes", takes(part.category()),
                 "notes", catalog.benefitNotes(List.of(part.id())),
+                "relatives", relatives(part),
                 "effects", BenefitNote.Effect.values());
+    }
+
+    /** What a part supersedes, and what superseded it. */
+    private Map<String, List<PartSpec>> relatives(PartSpec part) {
+        List<PartSpec> before = Stream.ofNullable(part.supersedes())
+                .flatMap(id -> catalog.spec(id).stream())
+                .toList();
+        return Map.of("before", before, "after", catalog.superseding(part.id()));
+    }
+
+    /** A part typed as people name it. */
+    private @Nullable UUID superseded(Form form, @Nullable Category category) {
+        String typed = form.text("supersedes");
+        if (typed == null) {
+            return null;
+        }
+        List<PartSpec> named = catalog.named(category, typed);
+        if (named.size() != 1) {
+            form.refused(Refusal.invalid("supersedes", "parts.supersedes.unclear"));
+            return null;
+        }
+        return named.get(0).id();
     }
 
     private static ModelAndView choices(ModelAndView page) {

@@ -34,6 +34,7 @@ class PartSpecRow extends AppendOnly<UUID> {
     private String attributes;
 
     private @Nullable String complianceNote;
+    private @Nullable UUID supersedes;
     private Instant recordedAt;
     private UUID recordedBy;
 
@@ -48,6 +49,7 @@ class PartSpecRow extends AppendOnly<UUID> {
             String specRevision,
             String attributes,
             @Nullable String complianceNote,
+            @Nullable UUID supersedes,
             Instant recordedAt,
             UUID recordedBy) {
         this.id = id;
@@ -58,6 +60,7 @@ class PartSpecRow extends AppendOnly<UUID> {
         this.nameKey = nameKey(maker, partNumber, specRevision);
         this.attributes = attributes;
         this.complianceNote = complianceNote;
+        this.supersedes = supersedes;
         this.recordedAt = recordedAt;
         this.recordedBy = recordedBy;
     }
@@ -93,6 +96,10 @@ class PartSpecRow extends AppendOnly<UUID> {
 
     @Nullable String complianceNote() {
         return complianceNote;
+    }
+
+    @Nullable UUID supersedes() {
+        return supersedes;
     }
 
     Instant recordedAt() {

@@ -12,6 +12,9 @@ interface PartSpecs extends JpaRepository<PartSpecRow, UUID> {
     @Query("select count(p) > 0 from PartSpecRow p where p.nameKey = ?1")
     boolean isNamed(String nameKey);
 
+    @Query("select p from PartSpecRow p where p.supersedes = ?1 order by p.id")
+    List<PartSpecRow> superseding(UUID id);
+
     @Query("select p from PartSpecRow p where (?1 is null or p.category = ?1)"
             + " and p.nameKey like ?2 escape '!' and p.id > ?3 order by p.id")
     List<PartSpecRow> find(@Nullable Category category, String nameLike, UUID after, Limit limit);

@@ -31,7 +31,11 @@ public abstract class AppendOnlyTables implements OnADatabase {
                 "calibration_coverage",
                 "calibration_withdrawal",
                 "policy_fact",
-                "retune_cause");
+                "retune_cause",
+                "part_spec_benefit_note",
+                "advice",
+                "planned_work",
+                "planned_work_dropped");
     }
 
     @BeforeAll

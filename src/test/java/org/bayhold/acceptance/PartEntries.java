@@ -1,6 +1,7 @@
 package org.bayhold.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.bayhold.support.Facts.aCar;
 import static org.bayhold.support.Facts.aPart;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
@@ -9,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.bayhold.support.Body;
+import org.bayhold.support.Car;
 import org.bayhold.support.OnADatabase;
 import org.bayhold.support.Part;
+import org.bayhold.support.RevisionDraft;
 import org.bayhold.support.Role;
 import org.bayhold.support.Visitor;
 import org.junit.jupiter.api.Test;
@@ -114,6 +117,39 @@ public abstract class PartEntries implements OnADatabase {
                 calibrator.sends("/parts/new", typed(part, "transfer =\n0.5 1\n1.5 6\nsensorBoreMm = 7"));
 
         assertThat(refused.text()).contains("transfer must be a table of 4 to 400 rows", "20 mm to 200 mm");
+    }
+
+    /** docs/rules.md, rule 3: a revision covers what it names, whatever the maker's list says. */
+    @Test
+    void aSupersessionIsALinkAndCoversNothing() {
+        Part old = shop().aPartFor("INJECTORS");
+        Part next = shop().catalogues(aPart("INJECTORS").with("supersedes", old.id()));
+        Car car = shop().registers(aCar());
+        car.fits(old);
+        car.isFinishedWith(shop().issues(RevisionDraft.forThe(car).covers(old)));
+
+        Visitor writer = shop().visitor(Role.WRITER);
+        assertThat(writer.opens("/parts/" + old.id()).is(200).text())
+                .contains("It is superseded by", next.partNumber(), "covers only the parts that it names");
+        assertThat(writer.opens("/parts/" + next.id()).is(200).text()).contains("It supersedes", old.partNumber());
+        car.fits(next);
+        car.gate().holdsFor("FLASH_AFTER_LAST_CHANGE", "PARTS_COVERED", "RETUNE_CLEARED");
+
+        shop().as(Role.WRITER)
+                .post("/part-specs", aPart("DOWNPIPE").with("supersedes", old.id()))
+                .isInvalid("supersedes");
+    }
+
+    @Test
+    void aSupersessionIsTypedByItsNumber() {
+        Part old = shop().aPartFor("AIRFLOW_SENSOR");
+        Visitor calibrator = shop().visitor(Role.CALIBRATOR);
+        Visitor.Shown ignored = calibrator.opens("/parts/new").is(200);
+        Map<String, String> typed = typed(aPart("AIRFLOW_SENSOR"), "");
+        typed.put("supersedes", "no such number");
+        assertThat(calibrator.sends("/parts/new", typed).text()).contains("Type the number of one part");
+        typed.put("supersedes", old.partNumber());
+        assertThat(calibrator.sends("/parts/new", typed).is(200).text()).contains("It supersedes", old.partNumber());
     }
 
     private static Map<String, String> typed(Body part, String attributes) {

@@ -120,6 +120,7 @@ class BundleTest {
             family("advice.reason.proposed.", KNOWN_GAPS),
             family("advice.reason.already.", KNOWN_GAPS),
             family("advice.worth.", Set.of("BRINGS_NOTHING", "HARMS")),
+            family("parts.supersession.", Set.of("before", "after")),
             family("benefit.", names(BenefitNote.Effect.values())),
             family("ask.action.", names(Fact.Action.values())),
             family("certificate.", Set.of("before", "after")),

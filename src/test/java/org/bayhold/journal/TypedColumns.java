@@ -24,6 +24,10 @@ final class TypedColumns {
             Map.entry("calibration_coverage", "e.id = t.calibration_id"),
             Map.entry("calibration_withdrawal", "e.chain_id = t.calibration_id and e.kind = 'CALIBRATION_WITHDRAWN'"),
             Map.entry("policy_fact", "e.id = t.id"),
+            Map.entry("part_spec_benefit_note", "e.id = t.id"),
+            Map.entry("advice", "e.id = t.id"),
+            Map.entry("planned_work", "e.id = t.id"),
+            Map.entry("planned_work_dropped", "e.id = t.id"),
             Map.entry("vehicle", "e.id = t.id"),
             Map.entry(
                     "retune_cause",
@@ -32,7 +36,8 @@ final class TypedColumns {
                             + " and e.body like '%' || cast(t.record_id as varchar) || '%'"));
 
     /** Follow from other columns or from facts, and are there to be searched. */
-    private static final Set<String> SHOWN = Set.of("name_key", "ecu_hardware", "odometer_km", "in_shop", "stay_since");
+    private static final Set<String> SHOWN =
+            Set.of("name_key", "words", "ecu_hardware", "odometer_km", "in_shop", "stay_since");
 
     /** Columns of a car that show its present: a wrong one is found at the end of its chain. */
     private static final Set<String> PRESENT = Set.of(

@@ -68,6 +68,8 @@ public final class EveryKindOfRecord {
         shop.corrects(sensor);
         shop.withdraws(both);
 
+        advise(shop, late, sensor);
+
         Object hours = shop.policy().path("readBackMaxAgeHours").asInt();
         shop.as(Role.MANAGER)
                 .put("/policy", Body.of("readBackMaxAgeHours", hours))
@@ -82,6 +84,29 @@ public final class EveryKindOfRecord {
         shop.as(Role.MANAGER)
                 .post("/categories/COSMETIC/moves", Body.of("noEffect", true).with("reason", "stickers after all"))
                 .is(201);
+    }
+
+    private static void advise(Shop shop, Car car, Part part) {
+        shop.as(Role.CALIBRATOR)
+                .post(
+                        "/part-specs/" + part.id() + "/benefit-notes",
+                        Body.of("effect", "HARMS")
+                                .with("engine", "NW20")
+                                .with("note", "reads the pulses of this engine"))
+                .is(201);
+        Part next = shop.catalogues(Facts.aPart("AIRFLOW_SENSOR").with("supersedes", part.id()));
+        Answer answer = shop.as(Role.WRITER)
+                .post(
+                        "/advice",
+                        Body.of("vehicleId", car.id())
+                                .plus("proposed", Facts.fit(next).without("source"))
+                                .with("question", "May I run the newer meter?")
+                                .with("askedBy", "Odo Marchetti"))
+                .is(201);
+        String plan = "/advice/" + answer.id() + "/planned-work";
+        shop.as(Role.WRITER).post(plan, Body.empty()).is(201);
+        shop.as(Role.WRITER).post(plan + "/dropping", Body.empty()).is(200);
+        shop.as(Role.TECH).post(plan, Body.empty()).is(201);
     }
 
     /** With figures that JSON writes in more than one way. */
