@@ -74,7 +74,9 @@ final class Judging {
         CarState car = walk.to(moment);
         if (leaves) {
             Decision decision = gate.decide(record, car);
-            stretches.stream().filter(stretch -> stretch.beginsAt(moment)).forEach(stretch -> stretch.leaves(decision));
+            stretches.stream()
+                    .filter(stretch -> stretch.beginsAt(moment))
+                    .forEach(stretch -> stretch.leaves(decision, asOfThen(stretch.handoff, car, decision)));
         }
         if (looks) {
             Replay.Match match = gate.match(record, car);
@@ -84,17 +86,22 @@ final class Judging {
         }
     }
 
+    /** Under the version of the rules that decided at the handover (rule 14). */
+    private Decision asOfThen(Fact.HandedOver handoff, CarState car, Decision now) {
+        return handoff.rulesOfThen() == now.rules() ? now : gate.decide(record, car, handoff.rulesOfThen());
+    }
+
     private Judged judged(Stretch stretch, CarState last) {
         Fact.HandedOver handoff = stretch.handoff;
         Stamp stamp = handoff.stamp();
         boolean asThen = stamp.effectiveAt().equals(stamp.recordedAt()) && !isSeenOtherwise(stamp);
         if (asThen) {
-            return stretch.judged(stretch.knownNow(), false, closedByVoiding(handoff), last, walk.live());
+            return stretch.judged(stretch.byRulesOfThen(), false, closedByVoiding(handoff), last, walk.live());
         }
         CarRecord before = record.with(record.facts().stream()
                 .filter(fact -> fact.stamp().seq() < stamp.seq())
                 .toList());
-        Decision knownThen = gate.atTheDoor(before, stamp.effectiveAt(), stamp.recordedAt());
+        Decision knownThen = gate.atTheDoor(before, stamp.effectiveAt(), stamp.recordedAt(), handoff.rulesOfThen());
         return stretch.judged(
                 knownThen, !stretch.voided && isLate(stretch, before), closedByVoiding(handoff), last, walk.live());
     }

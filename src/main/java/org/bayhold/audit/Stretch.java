@@ -23,6 +23,7 @@ final class Stretch {
     private final @Nullable Instant settledAt;
     private final Set<Finding> findings = EnumSet.noneOf(Finding.class);
     private @Nullable Decision knownNow;
+    private @Nullable Decision byRulesOfThen;
     private @Nullable Instant unmatchedSince;
     private @Nullable Instant matchedAgainAt;
     private @Nullable Instant stillSince;
@@ -84,8 +85,14 @@ final class Stretch {
         return Objects.requireNonNull(knownNow);
     }
 
-    void leaves(Decision decision) {
-        knownNow = decision;
+    Decision byRulesOfThen() {
+        return Objects.requireNonNull(byRulesOfThen);
+    }
+
+    /** The car as known now, under the rules of now and under those that decided then. */
+    void leaves(Decision now, Decision then) {
+        knownNow = now;
+        byRulesOfThen = then;
     }
 
     void stands(Instant moment, CarState car, Replay.Match match) {

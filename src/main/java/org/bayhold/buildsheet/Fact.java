@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.UUID;
 import org.bayhold.catalog.Place;
 import org.bayhold.journal.Personal;
+import org.bayhold.obd.Readiness;
 import org.bayhold.obd.Reading;
+import org.bayhold.obd.TroubleCode;
 import org.jspecify.annotations.Nullable;
 
 /** One dated fact of a car's record. The set is closed; a fact is never changed and never removed, only struck out. */
@@ -122,16 +124,28 @@ public sealed interface Fact {
         }
     }
 
-    /** What the ECU itself reports, or the hash of the file that was read out of it. */
+    /**
+     * What the ECU itself reports, or the hash of the file that was read out of it.
+     *
+     * @param troubleCodes those that it keeps; null where it was not asked for its stored ones
+     * @param readiness null where it was not asked
+     */
     record ReadBack(
             Stamp stamp,
             Reading reading,
+            @Nullable List<TroubleCode> troubleCodes,
+            @Nullable Readiness readiness,
             Source source,
             @Nullable Personal performedBy,
-            @Nullable Personal note) implements Fact {
+            @Nullable Personal note)
+            implements Fact {
         @Override
         public void tell(Listener listener) {
             listener.readBack(this);
+        }
+
+        public ReadBack {
+            troubleCodes = troubleCodes == null ? null : List.copyOf(troubleCodes);
         }
     }
 
@@ -234,6 +248,7 @@ public sealed interface Fact {
      *
      * @param failedChecks how many checks failed then; 0 for CLEAR
      * @param decision the whole decision that stood then, as canonical JSON, with the version of the rules that made it
+     * @param rules that version; null for the first
      */
     record HandedOver(
             Stamp stamp,
@@ -241,11 +256,17 @@ public sealed interface Fact {
             @Nullable Integer odometerKm,
             @Nullable Release exception,
             int failedChecks,
-            String decision)
+            String decision,
+            @Nullable Integer rules)
             implements Fact {
         @Override
         public void tell(Listener listener) {
             listener.handedOver(this);
+        }
+
+        /** The version of the rules that decided. */
+        public int rulesOfThen() {
+            return rules == null ? 1 : rules;
         }
     }
 

@@ -24,7 +24,7 @@ class FactColumns {
     private static final String FACTS = """
             select f.vehicle_id, f.seq, f.id, f.kind, f.effective_at, f.recorded_at, f.recorded_by, f.category, f.position,
                    f.action, f.part_spec_id, f.ecu_hardware, f.calibration_id, f.outcome, f.source, f.calid, f.cvn,
-                   f.file_sha256, f.target_id, f.basis, f.failed_checks
+                   f.file_sha256, f.target_id, f.basis, f.failed_checks, f.related_codes, f.rules
             from fact f
             where f.vehicle_id in (:ids) and f.kind not in ('RETUNE_PLANNED', 'HANDOFF_REFUSED')
             order by f.vehicle_id, f.seq""";
@@ -104,6 +104,8 @@ class FactColumns {
                 new Fact.ReadBack(
                         stamp,
                         new Reading(row.textOrNull(16), row.textOrNull(17), row.textOrNull(18)),
+                        RelatedCodes.of(row.textOrNull(22)),
+                        null,
                         source(row),
                         null,
                         null);
@@ -121,7 +123,8 @@ class FactColumns {
                         null,
                         null,
                         Math.toIntExact(row.number(21)),
-                        "");
+                        "",
+                        row.wholeOrNull(23));
             default -> throw new IllegalStateException("no fold knows a fact of the kind " + kind);
         };
     }

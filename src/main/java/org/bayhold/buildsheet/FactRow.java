@@ -50,6 +50,8 @@ class FactRow extends AppendOnly<UUID> {
     private @Nullable UUID targetId;
     private @Nullable String basis;
     private @Nullable Integer failedChecks;
+    private @Nullable String relatedCodes;
+    private @Nullable Integer rules;
 
     @ElementCollection
     @CollectionTable(name = "inspection_line", joinColumns = @JoinColumn(name = "fact_id"))
@@ -124,6 +126,7 @@ class FactRow extends AppendOnly<UUID> {
             calid = reading.calid();
             cvn = reading.cvn();
             fileSha256 = reading.fileSha256();
+            relatedCodes = RelatedCodes.column(fact.troubleCodes());
             source = fact.source().name();
         }
 
@@ -165,6 +168,7 @@ class FactRow extends AppendOnly<UUID> {
         public void handedOver(Fact.HandedOver fact) {
             basis = fact.basis().name();
             failedChecks = fact.failedChecks();
+            rules = fact.rules();
         }
 
         @Override

@@ -61,6 +61,7 @@ public class HistoryLines {
     private final FactViews views;
     private final Catalog catalog;
     private final Calibrations calibrations;
+    private final CodeWords codeWords;
     private final SiteTime time;
     private final MessageSource messages;
 
@@ -71,6 +72,7 @@ public class HistoryLines {
             FactViews views,
             Catalog catalog,
             Calibrations calibrations,
+            CodeWords codeWords,
             SiteTime time,
             MessageSource messages) {
         this.histories = histories;
@@ -79,6 +81,7 @@ public class HistoryLines {
         this.views = views;
         this.catalog = catalog;
         this.calibrations = calibrations;
+        this.codeWords = codeWords;
         this.time = time;
         this.messages = messages;
     }
@@ -196,6 +199,7 @@ public class HistoryLines {
                 detail.add(message(field + "." + code));
             }
         }
+        codeWords.of(record).forEach(detail::add);
         String promised = text(record, "promisedAt");
         if (promised != null) {
             detail.add(message("history.promisedAt", time.show(Instant.parse(promised))));

@@ -5,10 +5,8 @@ import java.util.Set;
 import java.util.UUID;
 import org.bayhold.calibration.Calibrations;
 import org.bayhold.journal.Text;
+import org.bayhold.obd.Readiness;
 import org.bayhold.obd.Reading;
-import org.bayhold.obd.Service09;
-import org.bayhold.obd.UndecodableException;
-import org.bayhold.refusal.Refusal;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -26,51 +24,20 @@ class ReadBackRecorder extends Recorder<ReadBackRequest, ReadBackView> {
     /** A check may find a revision that nothing else on the car's record names (rule 10). */
     @Override
     Set<UUID> cites(ReadBackRequest request) {
-        return Set.copyOf(calibrations.idsShownBy(reading(request)));
+        return Set.copyOf(calibrations.idsShownBy(ToldByEcu.in(request).reading()));
     }
 
     @Override
     Fact fact(OpenCar car, CarState before, Stamp stamp, ReadBackRequest request) {
+        ToldByEcu told = ToldByEcu.in(request);
         return new Fact.ReadBack(
                 stamp,
-                reading(request),
+                told.reading(),
+                told.troubleCodes(),
+                told.readiness(),
                 request.source() == null ? Fact.Source.SHOP : request.source(),
                 car.chain().keep(Text.strip(request.performedBy())),
                 car.chain().keep(Text.strip(request.note())));
-    }
-
-    private static Reading reading(ReadBackRequest request) {
-        String response = Text.strip(request.response());
-        boolean typed = request.calid() != null || request.cvn() != null || request.fileSha256() != null;
-        if (response != null) {
-            if (typed) {
-                throw Refusal.invalid("response", "read-back.one-way");
-            }
-            return decoded(response);
-        }
-        String calid = Text.strip(request.calid());
-        String cvn = Text.upper(request.cvn());
-        if ((calid == null) != (cvn == null)) {
-            throw Refusal.invalid(calid == null ? "calid" : "cvn", "read-back.calid-and-cvn");
-        }
-        Reading reading = new Reading(calid, cvn, Text.lower(request.fileSha256()));
-        if (reading.equals(Reading.NOTHING)) {
-            throw Refusal.invalid("calid", "read-back.nothing");
-        }
-        return reading;
-    }
-
-    private static Reading decoded(String response) {
-        try {
-            Reading reading = Service09.decode(response).reading();
-            if (reading.calid() == null || reading.cvn() == null) {
-                throw Refusal.invalid("response", "read-back.no-calid");
-            }
-            return reading;
-        } catch (UndecodableException e) {
-            throw Refusal.invalid(
-                    "response", "read-back.undecodable", e.line(), e.flaw().sentence());
-        }
     }
 
     @Override
@@ -87,6 +54,10 @@ class ReadBackRecorder extends Recorder<ReadBackRequest, ReadBackView> {
                 && factory.cvn() != null
                 && factory.cvn().equals(reading.cvn())) {
             ((ArrayNode) answer.get("warnings")).add("CVN_IS_THE_FACTORYS");
+        }
+        Readiness readiness = ((Fact.ReadBack) fact).readiness();
+        if (readiness != null && !CodeWords.isComplete(readiness)) {
+            ((ArrayNode) answer.get("warnings")).add("MONITORS_NOT_COMPLETE");
         }
     }
 }

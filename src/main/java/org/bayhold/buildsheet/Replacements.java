@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The right record in the place of a wrong one: the wrong one's fields to be put right, and what comes of it. */
@@ -152,6 +153,11 @@ class Replacements {
             if (kept != null && !kept.isNull()) {
                 body.set(name, kept);
             }
+        }
+        JsonNode codes = record.record().get("troubleCodes");
+        if (codes != null && !codes.isNull()) {
+            ArrayNode kept = body.putArray("troubleCodes");
+            codes.forEach(code -> kept.add(code.get("code").asString()));
         }
         for (String name : FIELDS.getOrDefault(record.kind(), List.of())) {
             switch (name) {

@@ -14,6 +14,7 @@ import org.bayhold.buildsheet.BuildLine;
 import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.CarRecords;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.CodeWords;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.FactViews;
 import org.bayhold.buildsheet.Fitted;
@@ -47,6 +48,7 @@ class Certificates {
     private final Catalog catalog;
     private final Calibrations calibrations;
     private final FactViews factViews;
+    private final CodeWords codeWords;
     private final People people;
     private final MessageSource messages;
 
@@ -58,6 +60,7 @@ class Certificates {
             Catalog catalog,
             Calibrations calibrations,
             FactViews factViews,
+            CodeWords codeWords,
             People people,
             MessageSource messages) {
         this.journal = journal;
@@ -67,6 +70,7 @@ class Certificates {
         this.catalog = catalog;
         this.calibrations = calibrations;
         this.factViews = factViews;
+        this.codeWords = codeWords;
         this.people = people;
         this.messages = messages;
     }
@@ -176,6 +180,7 @@ class Certificates {
         if (file != null) {
             what.append(": SHA-256 ").append(file);
         }
+        codeWords.of(fact).forEach(told -> what.append(". ").append(told));
         return new Certificate.Work(
                 what.toString(),
                 Instant.parse(fact.get("effectiveAt").asString()),

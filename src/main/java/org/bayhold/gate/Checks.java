@@ -11,6 +11,7 @@ import static org.bayhold.gate.Check.RETUNE_CLEARED;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -24,7 +25,7 @@ import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Correction;
 
-/** The nine checks, each a function of the question alone. docs/rules.md, "Gate checks". */
+/** The checks, each a function of the question alone. docs/rules.md, "Gate checks". */
 final class Checks {
     /** A check with the code that it answers under. */
     record Named(Check code, Function<Question, CheckResult> check) {}
@@ -36,6 +37,7 @@ final class Checks {
             new Named(CALIBRATION_IN_FORCE, Checks::calibrationInForce),
             new Named(PARTS_COVERED, Checks::partsCovered),
             new Named(Check.READ_BACK_MATCHES, ReadBackCheck::matches),
+            new Named(Check.NO_RELATED_TROUBLE_CODES, TroubleCodeCheck::noneRelated),
             new Named(DRIVE_LOG_PASSED, Checks::driveLogPassed),
             new Named(RETUNE_CLEARED, Checks::retuneCleared),
             new Named(CUSTOMER_ACKNOWLEDGED, Checks::customerAcknowledged));
@@ -48,7 +50,17 @@ final class Checks {
             new Named(CALIBRATION_IN_FORCE, Checks::calibrationInForce),
             new Named(PARTS_COVERED, Checks::partsCovered));
 
+    /** With which version of the rules each check came that was not there from the beginning. */
+    private static final Map<Check, Integer> LATER = Map.of(Check.NO_RELATED_TROUBLE_CODES, 2);
+
     private Checks() {}
+
+    /** The checks of one version of the rules, so that a decision is replayed under those that made it (rule 14). */
+    static List<Named> of(int rules) {
+        return ALL.stream()
+                .filter(check -> LATER.getOrDefault(check.code(), 1) <= rules)
+                .toList();
+    }
 
     /** No place with an effect is unknown. */
     static CheckResult partsKnown(Question question) {

@@ -41,7 +41,7 @@ class Decisions {
     /** The decision on a car that is to leave, or left, at {@code at}, on the record as it stands now. */
     Decision atTheDoor(CarRecord record, Instant at, Instant now) {
         Replay replay = replay();
-        Decision decision = replay.atTheDoor(record, at, now);
+        Decision decision = replay.atTheDoor(record, at, now, Gate.RULES);
         return predicted(replay.question(record, decision.car()), decision);
     }
 

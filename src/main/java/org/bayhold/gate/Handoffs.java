@@ -79,7 +79,13 @@ class Handoffs {
 
     private Result clear(OpenCar car, Instant at, HandoffRequest request, Decision decision) {
         Fact.HandedOver handedOver = new Fact.HandedOver(
-                car.stamp(at), Fact.HandoffBasis.CLEAR, request.odometerKm(), null, 0, stored(decision));
+                car.stamp(at),
+                Fact.HandoffBasis.CLEAR,
+                request.odometerKm(),
+                null,
+                0,
+                stored(decision),
+                decision.rules());
         car.appendClear(handedOver);
         return new Result(handoffViews.view(handedOver, false), null);
     }
@@ -119,7 +125,8 @@ class Handoffs {
                 request.odometerKm(),
                 release,
                 decision.failed().size(),
-                stored(decision));
+                stored(decision),
+                decision.rules());
         car.append(handedOver);
         return new Result(handoffViews.view(handedOver, false), null);
     }

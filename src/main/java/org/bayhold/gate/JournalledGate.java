@@ -15,6 +15,8 @@ import org.bayhold.journal.JournalledRows;
 import org.bayhold.journal.JournalledTable;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Policy, retune items and their causes say what their entries say; and the item that a car's head calls open is the one
@@ -47,7 +49,7 @@ class JournalledGate implements JournalledRows {
     @Override
     public List<JournalledRow> rowsOf(Entry entry) {
         if (entry.kind().equals(PolicyBook.SET)) {
-            Policy policy = json.read(entry.record(), Policy.class);
+            Policy policy = policy(entry.record());
             return List.of(
                     JournalledRow.of(POLICIES, new PolicyRow(entry.id(), policy, entry.recordedAt(), entry.by())));
         }
@@ -67,6 +69,15 @@ class JournalledGate implements JournalledRows {
                     closed(cleared.itemId(), entry.recordedAt(), cleared.basis().name()));
         }
         return rows;
+    }
+
+    /** A version from before trouble codes could be asked about asked about them, as its row has it. */
+    private Policy policy(JsonNode record) {
+        ObjectNode policy = ((ObjectNode) record).deepCopy();
+        if (!policy.has("troubleCodesChecked")) {
+            policy.put("troubleCodesChecked", Policy.DEFAULT.troubleCodesChecked());
+        }
+        return json.read(policy, Policy.class);
     }
 
     private static List<JournalledRow> causes(UUID itemId, List<Cause> causes, Instant recordedAt) {

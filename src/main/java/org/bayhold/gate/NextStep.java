@@ -40,7 +40,11 @@ record NextStep(String sentence, String page, String path, Act act) {
         String sentence = "next." + reason.name();
         return switch (reason) {
             case PART_UNKNOWN -> new NextStep(sentence, "inspect.title", car + "/inspect", Act.RECORD_ON_CAR);
-            case READ_BACK_MISSING, READ_BACK_TOO_OLD, READ_BACK_NOT_COMPARABLE, READ_BACK_BEFORE_CHANGE ->
+            case READ_BACK_MISSING,
+                    READ_BACK_TOO_OLD,
+                    READ_BACK_NOT_COMPARABLE,
+                    READ_BACK_BEFORE_CHANGE,
+                    RELATED_CODES ->
                 new NextStep(sentence, "ecu-check.title", car + "/ecu-check", Act.FLASH_AND_READ_BACK);
             case NOT_ACKNOWLEDGED ->
                 new NextStep(sentence, "acknowledge.title", car + "/acknowledge", Act.RECORD_ON_CAR);

@@ -29,7 +29,8 @@ import org.springframework.stereotype.Component;
 @Component
 class OpeningItems implements Consequences, AfterRegistration {
     /** An item with no cause left waits for these no longer: they say nothing of the car's calibration. */
-    private static final Set<Check> OF_NO_CONCERN = Set.of(Check.RETUNE_CLEARED, Check.CUSTOMER_ACKNOWLEDGED);
+    private static final Set<Check> OF_NO_CONCERN =
+            Set.of(Check.RETUNE_CLEARED, Check.CUSTOMER_ACKNOWLEDGED, Check.NO_RELATED_TROUBLE_CODES);
 
     private final Decisions decisions;
     private final RetuneItemRows items;

@@ -37,6 +37,7 @@ class PolicyBook {
                             request.readBackMaxAgeHours() == null
                                     ? now.readBackMaxAgeHours()
                                     : request.readBackMaxAgeHours(),
+                            or(request.troubleCodesChecked(), now.troubleCodesChecked()),
                             or(request.driveLogRequired(), now.driveLogRequired()),
                             or(request.acknowledgementRequired(), now.acknowledgementRequired()),
                             or(request.secondPersonRequired(), now.secondPersonRequired()));

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 record PolicyRequest(
         @Nullable Boolean readBackRequired,
         @Nullable @Min(1) @Max(8760) Integer readBackMaxAgeHours,
+        @Nullable Boolean troubleCodesChecked,
         @Nullable Boolean driveLogRequired,
         @Nullable Boolean acknowledgementRequired,
         @Nullable Boolean secondPersonRequired) {}

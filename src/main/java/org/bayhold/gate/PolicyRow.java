@@ -19,6 +19,7 @@ class PolicyRow extends AppendOnly<UUID> {
 
     private boolean readBackRequired;
     private int readBackMaxAgeHours;
+    private boolean troubleCodesChecked;
     private boolean driveLogRequired;
     private boolean acknowledgementRequired;
     private boolean secondPersonRequired;
@@ -33,6 +34,7 @@ class PolicyRow extends AppendOnly<UUID> {
         this.id = id;
         this.readBackRequired = policy.readBackRequired();
         this.readBackMaxAgeHours = policy.readBackMaxAgeHours();
+        this.troubleCodesChecked = policy.troubleCodesChecked();
         this.driveLogRequired = policy.driveLogRequired();
         this.acknowledgementRequired = policy.acknowledgementRequired();
         this.secondPersonRequired = policy.secondPersonRequired();
@@ -48,7 +50,12 @@ class PolicyRow extends AppendOnly<UUID> {
 
     Policies.Dated dated() {
         Policy policy = new Policy(
-                readBackRequired, readBackMaxAgeHours, driveLogRequired, acknowledgementRequired, secondPersonRequired);
+                readBackRequired,
+                readBackMaxAgeHours,
+                troubleCodesChecked,
+                driveLogRequired,
+                acknowledgementRequired,
+                secondPersonRequired);
         return new Policies.Dated(policy, effectiveAt, recordedAt);
     }
 }

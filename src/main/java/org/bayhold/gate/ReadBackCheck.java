@@ -56,13 +56,13 @@ final class ReadBackCheck {
                 .reduce((earlier, later) -> later);
     }
 
-    private static boolean isSinceFlash(CarState car, Fact.ReadBack check) {
+    static boolean isSinceFlash(CarState car, Fact.ReadBack check) {
         Optional<Instant> flashedAt = car.flashedAt();
         return flashedAt.isEmpty() || !check.stamp().effectiveAt().isBefore(flashedAt.get());
     }
 
     /** Evidence counts only strictly after what it proves; the check that found a revision is its own proof. */
-    private static boolean countsAsEvidence(CarState car, Fact.ReadBack check) {
+    static boolean countsAsEvidence(CarState car, Fact.ReadBack check) {
         return car.inEcu() instanceof InEcu.Found
                 || car.flashedAt()
                         .filter(at -> !check.stamp().effectiveAt().isAfter(at))

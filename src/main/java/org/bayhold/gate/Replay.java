@@ -28,13 +28,18 @@ public final class Replay {
     public record Match(boolean unmatched, boolean readBackDiffers) {}
 
     public Decision decide(CarRecord record, CarState car) {
-        return Gate.decide(question(record, car));
+        return decide(record, car, Gate.RULES);
+    }
+
+    /** As the version {@code rules} of the rules has it. */
+    public Decision decide(CarRecord record, CarState car, int rules) {
+        return Gate.decide(question(record, car), rules);
     }
 
     /** Judged at its own time and at now; where both hold, the one at its own time is told. docs/rules.md, rule 5. */
-    public Decision atTheDoor(CarRecord record, Instant at, Instant now) {
-        Decision then = decide(record, record.at(at, now));
-        return then.isClear() && at.isBefore(now) ? decide(record, record.at(now, now)) : then;
+    public Decision atTheDoor(CarRecord record, Instant at, Instant now, int rules) {
+        Decision then = decide(record, record.at(at, now), rules);
+        return then.isClear() && at.isBefore(now) ? decide(record, record.at(now, now), rules) : then;
     }
 
     public Match match(CarRecord record, CarState car) {

@@ -69,6 +69,7 @@ final class Risks {
                     FILE_NOT_OURS,
                     OTHER_ECU_HARDWARE,
                     READ_BACK_DIFFERS,
+                    RELATED_CODES,
                     CHECK_DID_NOT_RUN -> Risk.HIGH;
             default -> Risk.LOW;
         };

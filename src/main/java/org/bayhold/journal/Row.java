@@ -47,6 +47,10 @@ public final class Row {
         return there(read(row -> row.getLong(column)), column);
     }
 
+    public @Nullable Integer wholeOrNull(int column) {
+        return read(row -> row.getObject(column, Integer.class));
+    }
+
     private <T> @Nullable T read(Read<T> read) {
         try {
             return read.from(columns);

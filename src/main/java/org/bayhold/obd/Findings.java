@@ -27,11 +27,35 @@ final class Findings {
     // an ECU without an id has the key null
     private final Map<@Nullable String, Said> ecus = new HashMap<>();
     private final List<Service09.GivenUp> givenUp = new ArrayList<>();
+    private final Diagnosis diagnosis = new Diagnosis();
 
     /** An ECU whose message is lost was there all the same: else the next one would pass for the engine's. */
     void giveUp(@Nullable String id, int line, Flaw flaw) {
         said(id);
         givenUp.add(new Service09.GivenUp(line, flaw));
+    }
+
+    /** What was to become a message is lost; one of a service that is not read here is no loss. */
+    void giveUp(Message rest, int line, Flaw flaw) {
+        if (rest.at(0) == ANSWER) {
+            giveUp(rest.id(), line, flaw);
+        } else if (Diagnosis.isAnswer(rest)) {
+            heard(rest);
+            diagnosis.lose(rest, line, flaw);
+        }
+    }
+
+    /** One message of trouble codes on a bus before CAN. */
+    void codesBeforeCan(Message message) {
+        heard(message);
+        diagnosis.codesBeforeCan(message);
+    }
+
+    /** Whoever has an id is one ECU more, of which the lowest is the engine's. */
+    private void heard(Message message) {
+        if (message.id() != null) {
+            said(message.id());
+        }
     }
 
     /** A complete message on CAN: {@code 49}, then one or more of InfoType, count of items, items. */
@@ -41,6 +65,10 @@ final class Findings {
             return;
         }
         if (message.at(0) != ANSWER) {
+            if (Diagnosis.isAnswer(message)) {
+                heard(message);
+            }
+            diagnosis.payload(message);
             return;
         }
         said(message.id());
@@ -91,9 +119,21 @@ final class Findings {
         }
     }
 
+    Diagnosis diagnosis() {
+        return diagnosis;
+    }
+
+    List<Service09.GivenUp> givenUp() {
+        return givenUp;
+    }
+
+    boolean saidAnything() {
+        return ecus.values().stream().anyMatch(said -> !said.items.isEmpty());
+    }
+
     /** @throws UndecodableException when nothing was said, for the first reason that was met */
     Service09.Answer answer() throws UndecodableException {
-        if (ecus.values().stream().allMatch(said -> said.items.isEmpty())) {
+        if (!saidAnything()) {
             throw givenUp.isEmpty()
                     ? new UndecodableException(Flaw.NO_ANSWER, 0)
                     : new UndecodableException(

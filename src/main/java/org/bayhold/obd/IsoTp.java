@@ -96,9 +96,8 @@ final class IsoTp {
     private void giveUp(@Nullable String id, int line, Flaw flaw) {
         byte[] lost = payload;
         payload = null;
-        // a lost message of another service is no loss here
-        if (lost != null && lost.length > 0 && lost[0] == Findings.ANSWER) {
-            findings.giveUp(id, line, flaw);
+        if (lost != null && lost.length > 0) {
+            findings.giveUp(new Message(line, id, lost), line, flaw);
         }
     }
 }

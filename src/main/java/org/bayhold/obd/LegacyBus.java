@@ -46,7 +46,12 @@ final class LegacyBus {
         }
         // whichever item it was a part of is no longer whole
         runs.keySet().removeIf(key -> Objects.equals(key.id(), sender));
-        findings.giveUp(sender, line.line(), Flaw.CHECKSUM);
+        Message rest = new Message(line.line(), sender, line.slice(Math.min(3, last), line.size()));
+        if (Diagnosis.isAnswer(rest)) {
+            findings.giveUp(rest, line.line(), Flaw.CHECKSUM);
+        } else {
+            findings.giveUp(sender, line.line(), Flaw.CHECKSUM);
+        }
         return null;
     }
 

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The text holds bytes in hex, one message or frame a line: payloads already put together, ISO 15765-2 frames, or the
  * numbered messages of the buses before CAN; with or without an id of 11 or 29 bit in front. Requests, flow control,
- * "wait" and other services are passed over.
+ * "wait" and services that are not read here are passed over.
  */
 public final class Service09 {
     static final int MAX_CHARACTERS = 64 * 1024;
@@ -73,6 +73,11 @@ public final class Service09 {
      *     complete answer is left; never anything else
      */
     public static Answer decode(String text) throws UndecodableException {
+        return read(text).answer();
+    }
+
+    /** All that the text says, of service 09 and of the others. */
+    static Findings read(String text) throws UndecodableException {
         if (text.length() > MAX_CHARACTERS) {
             throw new UndecodableException(Flaw.TOO_LONG, 0);
         }
@@ -99,16 +104,19 @@ public final class Service09 {
         }
         legacy.end();
         can.forEach((id, receiver) -> receiver.end(id));
-        return findings.answer();
+        return findings;
     }
 
     private static void withoutId(Message line, LegacyBus legacy, Findings findings) throws UndecodableException {
-        Message message = LegacyBus.hasHeader(line) ? legacy.unwrap(line) : line;
+        boolean header = LegacyBus.hasHeader(line);
+        Message message = header ? legacy.unwrap(line) : line;
         if (message == null) {
             return;
         }
         if (LegacyBus.isNumbered(message)) {
             legacy.accept(message);
+        } else if (Diagnosis.isLegacyCodes(message, header)) {
+            findings.codesBeforeCan(message);
         } else {
             findings.payload(message);
         }

@@ -1,6 +1,6 @@
 package org.bayhold.obd;
 
-/** The text of a service 09 answer says nothing that could be relied on. */
+/** The text of the answers says nothing that could be relied on. */
 public final class UndecodableException extends Exception {
     private static final long serialVersionUID = 1L;
 

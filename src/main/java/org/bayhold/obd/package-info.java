@@ -1,4 +1,4 @@
-/** What an ECU tells of itself: the identity of its software, and the decoding of SAE J1979 service 09 over ISO 15765-2. */
+/** What an ECU tells of itself: the identity of its software, its trouble codes and monitors; SAE J1979 over ISO 15765-2 decoded. */
 @ApplicationModule(allowedDependencies = {})
 @NullMarked
 package org.bayhold.obd;

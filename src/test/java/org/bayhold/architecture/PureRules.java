@@ -23,6 +23,7 @@ final class PureRules {
             List.of(
                     "Checks",
                     "ReadBackCheck",
+                    "TroubleCodeCheck",
                     "Gate",
                     "Replay",
                     "Evidence",
