@@ -1,5 +1,8 @@
 package org.bayhold.gate;
 
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
 import java.util.UUID;
 import org.bayhold.identity.Call;
 import org.bayhold.journal.Chains;
@@ -23,6 +26,18 @@ class PolicyBook {
 
     Policies policies() {
         return new Policies(rows.findAll().stream().map(PolicyRow::dated).toList());
+    }
+
+    /** A version with who set it. */
+    record Version(Instant at, UUID by, Policy policy) {}
+
+    /** Every version, the newest first. */
+    List<Version> versions() {
+        return rows.findAll().stream()
+                .map(row -> new Version(
+                        row.dated().recordedAt(), row.recordedBy(), row.dated().policy()))
+                .sorted(Comparator.comparing(Version::at).reversed())
+                .toList();
     }
 
     /** Sets what the request names; every decision that is being made waits, or was made under the old policy. */

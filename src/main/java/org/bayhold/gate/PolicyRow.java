@@ -48,6 +48,10 @@ class PolicyRow extends AppendOnly<UUID> {
         return id;
     }
 
+    UUID recordedBy() {
+        return recordedBy;
+    }
+
     Policies.Dated dated() {
         Policy policy = new Policy(
                 readBackRequired,

@@ -70,6 +70,9 @@ class BundleTest {
 
     private static final Set<String> ANSWERS = Set.of("RETUNE_FIRST", "COVERED", "UNKNOWN_PARTS");
 
+    private static final Set<String> ASKED =
+            Set.of("readBackRequired", "troubleCodesChecked", "acknowledgementRequired", "secondPersonRequired");
+
     /** What is unknown has a sentence of its own. */
     private static final Set<String> KNOWN_GAPS = Set.of("PART_NOT_COVERED", "FACTORY_NOT_COVERED", "NONE_NOT_COVERED");
 
@@ -121,6 +124,9 @@ class BundleTest {
             family("advice.reason.already.", KNOWN_GAPS),
             family("advice.worth.", Set.of("BRINGS_NOTHING", "HARMS")),
             family("parts.supersession.", Set.of("before", "after")),
+            family("policy.", ASKED),
+            family("policy.means.", ASKED),
+            family("asked.", Set.of("YES", "NO")),
             family("benefit.", names(BenefitNote.Effect.values())),
             family("ask.action.", names(Fact.Action.values())),
             family("certificate.", Set.of("before", "after")),

@@ -131,6 +131,7 @@ class EveryPageTest {
                 "/audit",
                 "/audit?from=2020-01-01&finding=EXCEPTION",
                 "/audit/on-the-road",
+                "/policy",
                 "/retunes",
                 "/retunes/" + car.openItem().id(),
                 "/calibrations",

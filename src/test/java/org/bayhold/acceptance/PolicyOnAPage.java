@@ -1,0 +1,89 @@
+package org.bayhold.acceptance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.bayhold.support.Body;
+import org.bayhold.support.OnADatabase;
+import org.bayhold.support.Role;
+import org.bayhold.support.Visitor;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** A manager sets what the shop asks for; nobody else does. docs/rules.md, "Gate checks". */
+public abstract class PolicyOnAPage implements OnADatabase {
+    private static final Map<String, String> USUAL = Map.of(
+            "readBackRequired", "YES",
+            "readBackMaxAgeHours", "24",
+            "troubleCodesChecked", "YES",
+            "acknowledgementRequired", "YES",
+            "secondPersonRequired", "NO");
+
+    @AfterEach
+    void asUsual() {
+        shop().as(Role.MANAGER)
+                .put("/policy", Body.of("readBackMaxAgeHours", 24).with("secondPersonRequired", false))
+                .is(200);
+    }
+
+    @Test
+    void aManagerSetsThePolicyAndThePageSaysWhoDid() {
+        Visitor manager = shop().visitor(Role.MANAGER);
+        assertThat(manager.opens("/policy").is(200).text())
+                .contains("How old the ECU check may be", "Usual: 24 hours.", "Cosmetic");
+
+        Visitor.Shown set =
+                manager.sends("/policy", with("readBackMaxAgeHours", "48")).is(200);
+
+        assertThat(set.text()).contains("Set. It holds from now on.", "ECU check: Yes, 48 hours.", "manager");
+        assertThat(shop().policy().path("readBackMaxAgeHours").asInt()).isEqualTo(48);
+        assertThat(shop().policy().path("readBackRequired").asBoolean()).isTrue();
+    }
+
+    @Test
+    void whatIsOutOfRangeIsRefusedAtItsField() {
+        Visitor manager = shop().visitor(Role.MANAGER);
+        Visitor.Shown ignored = manager.opens("/policy").is(200);
+
+        assertThat(manager.sends("/policy", with("readBackMaxAgeHours", "0"))
+                        .is(400)
+                        .html())
+                .contains("readBackMaxAgeHours-error");
+        assertThat(manager.sends("/policy", with("secondPersonRequired", "PERHAPS"))
+                        .is(400)
+                        .html())
+                .contains("class=\"error\"");
+        assertThat(shop().policy().path("readBackMaxAgeHours").asInt()).isEqualTo(24);
+    }
+
+    @Test
+    void aPageThatIsStaleSetsNothing() {
+        Visitor one = shop().visitor(Role.MANAGER);
+        Visitor other = shop().visitor(Role.MANAGER);
+        Visitor.Shown first = one.opens("/policy").is(200);
+        Visitor.Shown second = other.opens("/policy").is(200);
+        assertThat(first.path()).isEqualTo(second.path());
+
+        one.sends("/policy", with("readBackMaxAgeHours", "36")).is(200);
+
+        assertThat(other.sends("/policy", with("secondPersonRequired", "YES")).is(412).text())
+                .contains("Somebody else has set the policy");
+        assertThat(shop().policy().path("readBackMaxAgeHours").asInt()).isEqualTo(36);
+        assertThat(shop().policy().path("secondPersonRequired").asBoolean()).isFalse();
+    }
+
+    @Test
+    void othersReadItAndDoNotSetIt() {
+        Visitor writer = shop().visitor(Role.WRITER);
+        assertThat(writer.opens("/policy").is(200).html()).doesNotContain("Set the policy");
+        writer.sends("/policy", with("secondPersonRequired", "YES")).is(403);
+        assertThat(shop().policy().path("secondPersonRequired").asBoolean()).isFalse();
+    }
+
+    private static Map<String, String> with(String field, String value) {
+        Map<String, String> typed = new HashMap<>(USUAL);
+        typed.put(field, value);
+        return typed;
+    }
+}
