@@ -49,7 +49,7 @@ class JournalledGate implements JournalledRows {
     @Override
     public List<JournalledRow> rowsOf(Entry entry) {
         if (entry.kind().equals(PolicyBook.SET)) {
-            Policy policy = policy(entry.record());
+            Policy policy = policy(json, entry.record());
             return List.of(
                     JournalledRow.of(POLICIES, new PolicyRow(entry.id(), policy, entry.recordedAt(), entry.by())));
         }
@@ -72,7 +72,7 @@ class JournalledGate implements JournalledRows {
     }
 
     /** A version from before trouble codes could be asked about asked about them, as its row has it. */
-    private Policy policy(JsonNode record) {
+    static Policy policy(CanonicalJson json, JsonNode record) {
         ObjectNode policy = ((ObjectNode) record).deepCopy();
         if (!policy.has("troubleCodesChecked")) {
             policy.put("troubleCodesChecked", Policy.DEFAULT.troubleCodesChecked());

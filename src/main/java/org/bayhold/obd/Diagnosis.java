@@ -35,6 +35,7 @@ final class Diagnosis {
     private final Map<Kind, Set<String>> codesBeforeCan = new EnumMap<>(Kind.class);
     private final Map<Asked, Message> monitors = new LinkedHashMap<>();
     private final Map<Asked, Service09.GivenUp> lost = new LinkedHashMap<>();
+    private Service09.@Nullable GivenUp orphan;
     private final List<Service09.GivenUp> refused = new ArrayList<>();
 
     /** Whether it begins an answer that is read here. */
@@ -53,6 +54,11 @@ final class Diagnosis {
 
     void lose(Message message, int line, Flaw flaw) {
         lost.putIfAbsent(asked(message), new Service09.GivenUp(line, flaw));
+    }
+
+    /** A frame whose first one is missing may be the rest of any list. */
+    void orphan(Message frame) {
+        orphan = orphan == null ? new Service09.GivenUp(frame.line(), Flaw.WRONG_SEQUENCE) : orphan;
     }
 
     private static Asked asked(Message message) {
@@ -134,6 +140,9 @@ final class Diagnosis {
                 throw new UndecodableException(
                         message.getValue().flaw(), message.getValue().line());
             }
+        }
+        if (orphan != null && !codes().isEmpty()) {
+            throw new UndecodableException(orphan.flaw(), orphan.line());
         }
     }
 

@@ -45,6 +45,11 @@ final class Findings {
         }
     }
 
+    /** A frame whose first one is missing: nobody knows of which service it is. */
+    void orphan(Message frame) {
+        diagnosis.orphan(frame);
+    }
+
     /** One message of trouble codes on a bus before CAN. */
     void codesBeforeCan(Message message) {
         heard(message);

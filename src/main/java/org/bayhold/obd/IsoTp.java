@@ -14,6 +14,8 @@ final class IsoTp {
     private int filled;
     private int next;
     private int begin;
+    /** The frames that come belong to a message that was given up. */
+    private boolean givenUp;
 
     IsoTp(Findings findings) {
         this.findings = findings;
@@ -48,6 +50,7 @@ final class IsoTp {
             giveUp(frame.id(), frame.line(), Flaw.SHORT_FRAME);
             return;
         }
+        givenUp = false;
         findings.payload(new Message(frame.line(), frame.id(), frame.slice(1, 1 + length)));
     }
 
@@ -62,6 +65,7 @@ final class IsoTp {
             giveUp(frame.id(), frame.line(), Flaw.SHORT_FRAME);
             return;
         }
+        givenUp = false;
         payload = new byte[length];
         System.arraycopy(frame.slice(2, FRAME), 0, payload, 0, FRAME - 2);
         filled = FRAME - 2;
@@ -72,6 +76,9 @@ final class IsoTp {
     private void consecutive(Message frame) throws UndecodableException {
         byte[] receiving = payload;
         if (receiving == null) {
+            if (!givenUp) {
+                findings.orphan(frame);
+            }
             return;
         }
         if ((frame.at(0) & 0xF) != next) {
@@ -96,6 +103,7 @@ final class IsoTp {
     private void giveUp(@Nullable String id, int line, Flaw flaw) {
         byte[] lost = payload;
         payload = null;
+        givenUp |= lost != null;
         if (lost != null && lost.length > 0) {
             findings.giveUp(new Message(line, id, lost), line, flaw);
         }

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * {@code docs/rules.md}, "Gate checks", as a table: a situation and what each of the nine checks says of it. P passes, F
+ * {@code docs/rules.md}, "Gate checks", as a table: a situation and what each of the checks says of it. P passes, F
  * fails, - is not required; a dot stands where it may fail or not be required but must not pass, a question mark where the
  * rules do not say.
  */
@@ -54,117 +54,120 @@ public abstract class GateTable implements OnADatabase {
     /** The columns in the order of {@link Gate#CHECKS}. */
     static Stream<Arguments> situations() {
         return Stream.of(
-                row("P P P - P - - P -", "a factory car", GateTable::factory),
-                row("P P P - P - - P -", "a factory car with a part without effect", shop -> {
+                row("P P P - P - - - P -", "a factory car", GateTable::factory),
+                row("P P P - P - - - P -", "a factory car with a part without effect", shop -> {
                     Car car = factory(shop);
                     car.fits(shop.aPartFor("COSMETIC"));
                     return car;
                 }),
                 row(
-                        "P F F . F . - F F",
+                        "P F F . F . - - F F",
                         "another intake, nothing flashed",
                         shop -> changed(shop).car()),
-                row("P P F - P . - F .", "the stock intake put back, never flashed", shop -> {
+                row("P P F - P . - - F .", "the stock intake put back, never flashed", shop -> {
                     Changed changed = changed(shop);
                     changed.car().changes(refitFactory("AIR_INTAKE"));
                     return changed.car();
                 }),
-                row("P P P P P F - F F", "flashed", shop -> flashed(shop).car()),
+                row("P P P P P F - - F F", "flashed", shop -> flashed(shop).car()),
                 row(
-                        "P P P P P P - F F",
+                        "P P P P P P - - F F",
                         "flashed and read back",
                         shop -> readBack(shop).car()),
-                row("P P P P P P - F P", "flashed, read back and acknowledged", shop -> {
+                row("P P P P P P - - F P", "flashed, read back and acknowledged", shop -> {
                     Changed changed = readBack(shop);
                     changed.car().acknowledges();
                     return changed.car();
                 }),
-                row("P P P P P P - P F", "flashed, read back and signed off", shop -> {
+                row("P P P P P P - - P F", "flashed, read back and signed off", shop -> {
                     Changed changed = readBack(shop);
                     changed.car().clears("FLASHED");
                     return changed.car();
                 }),
-                row("P P P P P P - P P", "finished", shop -> shop.finishesACar().car()),
                 row(
-                        "P F ? ? ? F - F P",
+                        "P P P P P P - - P P",
+                        "finished",
+                        shop -> shop.finishesACar().car()),
+                row(
+                        "P F ? ? ? F - - F P",
                         "finished, then a failed flash",
                         finishedThen((shop, done) -> done.car().flashes(failedFlash(done.calibration())))),
                 row(
-                        "P P P . F F - F P",
+                        "P P P . F F - - F P",
                         "finished, then a file that is not ours",
                         finishedThen((shop, done) -> done.car().flashes(dealersUpdate()))),
                 row(
-                        "P P P P F F - F P",
+                        "P P P P F F - - F P",
                         "finished, then a revision for other parts",
                         finishedThen(
                                 (shop, done) -> done.car().flashes(shop.issues(RevisionDraft.forThe(done.car()))))),
                 row(
-                        "P P F P P P - F P",
+                        "P P F P P P - - F P",
                         "finished, then the same part again",
                         finishedThen((shop, done) -> done.car().fits(done.intake()))),
                 row(
-                        "P P F P F P - F P",
+                        "P P F P F P - - F P",
                         "finished, then another part",
                         finishedThen((shop, done) -> done.car().fits(shop.aPartFor("TURBOCHARGER")))),
                 row(
-                        "P P F P F P - F P",
+                        "P P F P F P - - F P",
                         "finished, then a part taken off",
                         finishedThen((shop, done) -> done.car().changes(remove("EMISSIONS_EQUIPMENT")))),
                 row(
-                        "F P F P F P - F P",
+                        "F P F P F P - - F P",
                         "finished, then a part nobody could name",
                         finishedThen((shop, done) -> done.car().changes(fitUnidentified("INJECTORS")))),
                 row(
-                        "P P P P F P - F P",
+                        "P P P P F P - - F P",
                         "finished, then a late record of another part",
                         finishedThen((shop, done) -> done.car()
                                 .changes(fit(shop.aPartFor("TURBOCHARGER")).at(hoursAgo(1))))),
                 row(
-                        "P P P P P F - F P",
+                        "P P P P P F - - F P",
                         "finished, then an ECU check that differs",
                         finishedThen((shop, done) -> done.car().readsBack(aStrangeReading()))),
                 row(
-                        "P P P F P P - ? P",
+                        "P P P F P P - - ? P",
                         "finished, then the revision withdrawn",
                         finishedThen((shop, done) -> shop.withdraws(done.calibration()))),
                 row(
-                        "P F F . . . - F P",
+                        "P F F . . . - - F P",
                         "finished, then another ECU",
                         finishedThen((shop, done) ->
                                 done.car().changes(refitFactory("ECU").with("ecuHardware", "HW-TABLE")))),
                 row(
-                        "P P P P P P - P F",
+                        "P P P P P P - - P F",
                         "finished and handed over",
                         finishedThen((shop, done) -> done.car().handsOver())),
                 row(
-                        "P P P P P P - P P",
+                        "P P P P P P - - P P",
                         "the same part again, signed off as still covered",
                         finishedThen((shop, done) -> {
                             done.car().fits(done.intake());
                             done.car().readsBack(done.calibration());
                             done.car().clears("STILL_COVERED");
                         })),
-                row("P P P F P P - F F", "a revision to reach the dynamometer", shop -> forPurpose(shop, "TRANSFER")),
-                row("P P P P P P - F F", "a revision to run the engine in", shop -> forPurpose(shop, "RUN_IN")),
-                row("P P F P P P - F F", "a flash at the very time of the change", shop -> {
+                row("P P P F P P - - F F", "a revision to reach the dynamometer", shop -> forPurpose(shop, "TRANSFER")),
+                row("P P P P P P - - F F", "a revision to run the engine in", shop -> forPurpose(shop, "RUN_IN")),
+                row("P P F P P P - - F F", "a flash at the very time of the change", shop -> {
                     Instant time = hoursAgo(2);
                     return dated(shop, time, time, time.plusMillis(1));
                 }),
-                row("P P P P P F - F F", "an ECU check at the very time of the flash", shop -> {
+                row("P P P P P F - - F F", "an ECU check at the very time of the flash", shop -> {
                     Instant time = hoursAgo(2);
                     return dated(shop, hoursAgo(3), time, time);
                 }),
                 row(
-                        "P P P P P F - F F",
+                        "P P P P P F - - F F",
                         "an ECU check older than policy allows",
                         shop -> dated(shop, hoursAgo(30), hoursAgo(29), hoursAgo(28))),
-                row("F F ? . F . - F .", "a car of unknown history", shop -> shop.registers(aCarOfUnknownHistory())),
-                row("P F ? . F . - F .", "a car of unknown history, inspected", shop -> {
+                row("F F ? . F . - - F .", "a car of unknown history", shop -> shop.registers(aCarOfUnknownHistory())),
+                row("P F ? . F . - - F .", "a car of unknown history, inspected", shop -> {
                     Car car = shop.registers(aCarOfUnknownHistory());
                     car.isInspectedThroughout(shop.aPartFor("AIR_INTAKE"));
                     return car;
                 }),
-                row("F P P P F P - F F", "a car of unknown history, flashed and read back", shop -> {
+                row("F P P P F P - - F F", "a car of unknown history, flashed and read back", shop -> {
                     Car car = shop.registers(aCarOfUnknownHistory());
                     Calibration calibration = shop.issues(RevisionDraft.forThe(car));
                     car.flashes(calibration);

@@ -37,6 +37,9 @@ import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
 import org.bayhold.identity.Role;
+import org.bayhold.obd.CodeTopic;
+import org.bayhold.obd.Readiness;
+import org.bayhold.obd.TroubleCode;
 import org.bayhold.prediction.Assumptions;
 import org.bayhold.prediction.Risk;
 import org.bayhold.refusal.Code;
@@ -54,9 +57,20 @@ class BundleTest {
             .toList();
 
     private static final Reason[] PASSING = {
-        Reason.ALL_PARTS_KNOWN, Reason.FLASHED, Reason.FOUND_BY_READ_BACK, Reason.FACTORY_THROUGHOUT,
-        Reason.NO_CHANGE_SINCE, Reason.CHANGE_SIGNED_OFF, Reason.IN_FORCE, Reason.COVERED,
-        Reason.READ_BACK_SHOWS_IT, Reason.NOT_ASKED_FOR, Reason.NOTHING_OPEN, Reason.ACKNOWLEDGED,
+        Reason.ALL_PARTS_KNOWN,
+        Reason.FLASHED,
+        Reason.FOUND_BY_READ_BACK,
+        Reason.FACTORY_THROUGHOUT,
+        Reason.NO_CHANGE_SINCE,
+        Reason.CHANGE_SIGNED_OFF,
+        Reason.IN_FORCE,
+        Reason.COVERED,
+        Reason.READ_BACK_SHOWS_IT,
+        Reason.NO_RELATED_CODES,
+        Reason.CODES_NOT_READ,
+        Reason.NOT_ASKED_FOR,
+        Reason.NOTHING_OPEN,
+        Reason.ACKNOWLEDGED,
         Reason.ANOTHER_PERSON
     };
 
@@ -66,7 +80,8 @@ class BundleTest {
             "ARRIVAL_IMPLIED",
             "CVN_IS_THE_FACTORYS",
             "CALID_LONGER_THAN_16",
-            "CVN_NOT_8_HEX_DIGITS");
+            "CVN_NOT_8_HEX_DIGITS",
+            "MONITORS_NOT_COMPLETE");
 
     private static final Set<String> ANSWERS = Set.of("RETUNE_FIRST", "COVERED", "UNKNOWN_PARTS");
 
@@ -99,6 +114,9 @@ class BundleTest {
             family("history.", Set.copyOf(HistoryLines.SAID)),
             family("register.warning.", names(Vin.Warning.values())),
             family("warning.", WARNINGS),
+            family("code.topic.", names(CodeTopic.values())),
+            family("code.kind.", names(TroubleCode.Kind.values())),
+            family("code.monitor.", names(Readiness.Monitor.values())),
             family("signal.", Set.of("WARNING", "CAUTION", "NOTICE")),
             family("car.in-ecu.", Set.of("FACTORY", "UNKNOWN", "NOT_OURS", "FAILED")),
             family("car.left.", names(Fact.HandoffBasis.values())),

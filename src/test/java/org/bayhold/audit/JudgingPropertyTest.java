@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.RandomHistories;
+import org.bayhold.gate.Check;
 import org.bayhold.gate.Decision;
 import org.bayhold.gate.Replay;
 import org.bayhold.gate.Replaying;
@@ -26,6 +27,8 @@ class JudgingPropertyTest {
     private static final class Seen {
         private final Set<Finding> findings = EnumSet.noneOf(Finding.class);
         private int handoffs;
+        private int heldByCodes;
+        private int underOtherRules;
         private int matchedAgain;
         private int back;
         private int still;
@@ -33,6 +36,8 @@ class JudgingPropertyTest {
         void see(Judged handoff) {
             findings.addAll(handoff.findings());
             handoffs++;
+            heldByCodes += handoff.knownThen().fails(Check.NO_RELATED_TROUBLE_CODES) ? 1 : 0;
+            underOtherRules += handoff.knownThen().rules() == handoff.knownNow().rules() ? 0 : 1;
             matchedAgain += handoff.matchedAgainAt() == null ? 0 : 1;
             back += handoff.returnedAt() == null ? 0 : 1;
             still += handoff.stillSince() == null ? 0 : 1;
@@ -47,6 +52,8 @@ class JudgingPropertyTest {
         assertThat(seen.handoffs).isGreaterThan(5_000);
         assertThat(seen.matchedAgain).isGreaterThan(300);
         assertThat(seen.back).isGreaterThan(1_000);
+        assertThat(seen.heldByCodes).isGreaterThan(200);
+        assertThat(seen.underOtherRules).isGreaterThan(1_000);
         assertThat(seen.still).isGreaterThan(300);
     }
 
@@ -99,6 +106,7 @@ class JudgingPropertyTest {
 
     /** All of a decision but the moment of knowing, which it does not depend on. */
     private record Said(
+            int rules,
             Instant effectiveAt,
             Decision.Verdict verdict,
             @Nullable Risk risk,
@@ -107,7 +115,12 @@ class JudgingPropertyTest {
 
     private static Said said(Decision decision) {
         return new Said(
-                decision.effectiveAt(), decision.verdict(), decision.risk(), decision.checks(), decision.mismatches());
+                decision.rules(),
+                decision.effectiveAt(),
+                decision.verdict(),
+                decision.risk(),
+                decision.checks(),
+                decision.mismatches());
     }
 
     private static Instant middle(CarRecord record) {

@@ -21,8 +21,10 @@ import org.bayhold.catalog.EffectGroups;
 import org.bayhold.catalog.Place;
 import org.bayhold.journal.Personal;
 import org.bayhold.obd.Reading;
+import org.bayhold.obd.TroubleCode;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Histories from a seed of what a shop does most days: a part is fitted, the revision for it is flashed and read back,
@@ -112,7 +114,8 @@ final class LikelyHistories {
                 null,
                 null,
                 clear ? 0 : 1,
-                "{}"));
+                "{}",
+                oneIn(2) ? 2 : null));
     }
 
     private void mishap() {
@@ -150,7 +153,15 @@ final class LikelyHistories {
     }
 
     private void readBack(Stamp stamp, int part, Source source) {
-        facts.add(new Fact.ReadBack(stamp, revisions.get(part).reading(), source, null, null));
+        facts.add(new Fact.ReadBack(stamp, revisions.get(part).reading(), codes(), null, source, null, null));
+    }
+
+    /** Seldom any, and not always of the kind that holds a car. */
+    private @Nullable List<TroubleCode> codes() {
+        if (oneIn(2)) {
+            return null;
+        }
+        return oneIn(3) ? List.of(TroubleCode.of(oneIn(3) ? "P0420" : "P0171", TroubleCode.Kind.PENDING)) : List.of();
     }
 
     private UUID lastId() {

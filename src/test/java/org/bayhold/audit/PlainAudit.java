@@ -71,7 +71,7 @@ final class PlainAudit {
         CarRecord before = record.with(record.facts().stream()
                 .filter(fact -> fact.stamp().seq() < handoff.stamp().seq())
                 .toList());
-        Decision knownThen = gate.atTheDoor(before, left, recorded);
+        Decision knownThen = gate.atTheDoor(before, left, recorded, handoff.rulesOfThen());
         Decision knownNow = decision(left);
         Set<Finding> findings = EnumSet.noneOf(Finding.class);
         if (handoff.basis() == Fact.HandoffBasis.EXCEPTION) {

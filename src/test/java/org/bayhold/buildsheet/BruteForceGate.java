@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.EffectGroup;
+import org.bayhold.obd.TroubleCode;
 import org.bayhold.vehicle.Registration;
 
 /**
@@ -46,6 +47,9 @@ public final class BruteForceGate {
         }
         if (openItem().isPresent()) {
             holds.add("a retune item is open");
+        }
+        if (isToldOfAFault()) {
+            holds.add("a trouble code of the mixture");
         }
         if (!isFactory()) {
             holds.addAll(whatHoldsAFlashedCar());
@@ -124,6 +128,37 @@ public final class BruteForceGate {
         return at.isAfter(flash.at())
                 && newest.reading().shows(flash.revision().reading())
                 && Duration.between(at, effectiveAt).compareTo(EVIDENCE_KEEPS) <= 0;
+    }
+
+    /** By the last check after the flash that brought codes; by one at the very time of the flash only if it has a fault. */
+    private boolean isToldOfAFault() {
+        Instant flashed = since();
+        boolean fault = false;
+        boolean proven = false;
+        for (Fact.ReadBack check : heard(Fact.ReadBack.class)) {
+            Instant at = check.stamp().effectiveAt();
+            List<TroubleCode> codes = check.troubleCodes();
+            if (codes == null || at.isBefore(flashed)) {
+                continue;
+            }
+            boolean related = codes.stream().anyMatch(TroubleCode::related);
+            boolean proves = at.isAfter(flashed) || car.inEcu() instanceof InEcu.Found;
+            fault = proves ? related : fault || (related && !proven);
+            proven = proven || proves;
+        }
+        return fault;
+    }
+
+    /** When what is in the ECU came into it, where anybody knows. */
+    private Instant since() {
+        if (car.inEcu() instanceof InEcu.Flashed in) {
+            return in.at();
+        } else if (car.inEcu() instanceof InEcu.NotOurs in) {
+            return in.at();
+        } else if (car.inEcu() instanceof InEcu.Failed in) {
+            return in.at();
+        }
+        return car.inEcu() instanceof InEcu.Found in ? in.at() : Instant.MIN;
     }
 
     private boolean isAcknowledged() {

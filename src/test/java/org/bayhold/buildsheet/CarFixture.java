@@ -20,6 +20,7 @@ import org.bayhold.catalog.EffectGroups;
 import org.bayhold.catalog.Place;
 import org.bayhold.journal.Personal;
 import org.bayhold.obd.Reading;
+import org.bayhold.obd.TroubleCode;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;
 import org.jspecify.annotations.Nullable;
@@ -161,7 +162,15 @@ public final class CarFixture {
     }
 
     public CarFixture readBack(Reading shown) {
-        return add(new Fact.ReadBack(next(TECHNICIAN), shown, Source.SHOP, null, null));
+        return add(new Fact.ReadBack(next(TECHNICIAN), shown, null, null, Source.SHOP, null, null));
+    }
+
+    /** An ECU check that asked for the stored trouble codes too. */
+    public CarFixture readBackWithCodes(Revision shown, String... codes) {
+        List<TroubleCode> stored = Stream.of(codes)
+                .map(code -> TroubleCode.of(code, TroubleCode.Kind.STORED))
+                .toList();
+        return add(new Fact.ReadBack(next(TECHNICIAN), shown.reading(), stored, null, Source.SHOP, null, null));
     }
 
     public CarFixture acknowledged() {
@@ -173,12 +182,12 @@ public final class CarFixture {
     }
 
     public CarFixture handedOver() {
-        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.CLEAR, null, null, 0, "{}"));
+        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.CLEAR, null, null, 0, "{}", null));
     }
 
     public CarFixture tookAnException(Fact.Travel travel) {
         Fact.Release release = new Fact.Release(WORDS, travel, WORDS, null, null, null, null);
-        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.EXCEPTION, null, release, 1, "{}"));
+        return add(new Fact.HandedOver(next(MANAGER), Fact.HandoffBasis.EXCEPTION, null, release, 1, "{}", null));
     }
 
     public CarFixture struckOut(UUID record) {

@@ -80,7 +80,8 @@ final class LegalMoves {
                     f.performedBy(),
                     f.note());
         } else if (fact instanceof Fact.ReadBack f) {
-            return new Fact.ReadBack(f.stamp(), f.reading(), source, f.performedBy(), f.note());
+            return new Fact.ReadBack(
+                    f.stamp(), f.reading(), f.troubleCodes(), f.readiness(), source, f.performedBy(), f.note());
         }
         throw new IllegalStateException("nobody reports this: " + fact);
     }

@@ -58,7 +58,7 @@ final class RandomFacts {
         } else if (kind < 14) {
             return flashes ? flashed(stamp) : partChanged(stamp);
         } else if (kind < 16) {
-            return new Fact.ReadBack(stamp, random.reading(), source(), null, null);
+            return new Fact.ReadBack(stamp, random.reading(), random.codes(), null, source(), null, null);
         } else if (kind < 19) {
             return strike(stamp).orElseGet(() -> inspected(stamp));
         } else if (kind < 22) {
@@ -148,7 +148,8 @@ final class RandomFacts {
     private Fact atTheCounter(Stamp stamp) {
         return switch (random.below(4)) {
             case 0 -> new Fact.Arrived(stamp, null, null);
-            case 1 -> new Fact.HandedOver(stamp, Fact.HandoffBasis.CLEAR, null, null, 0, "{}");
+            case 1 ->
+                new Fact.HandedOver(stamp, Fact.HandoffBasis.CLEAR, null, null, 0, "{}", random.oneIn(2) ? 2 : null);
             case 2 -> new Fact.Acknowledged(stamp, Fact.Usage.STREET, NOTE, null);
             default -> new Fact.HandoffRefused(stamp, 1, "{}");
         };

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
@@ -14,6 +15,7 @@ import org.bayhold.catalog.CategoryMove;
 import org.bayhold.catalog.EffectGroups;
 import org.bayhold.catalog.Place;
 import org.bayhold.obd.Reading;
+import org.bayhold.obd.TroubleCode;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Registration;
 import org.jspecify.annotations.Nullable;
@@ -151,6 +153,15 @@ public final class RandomHistories {
 
     Place place() {
         return oneOf(PLACES);
+    }
+
+    @Nullable List<TroubleCode> codes() {
+        return oneIn(2)
+                ? null
+                : Stream.of("P0171", "P0420", "P1234")
+                        .filter(code -> oneIn(4))
+                        .map(code -> TroubleCode.of(code, TroubleCode.Kind.STORED))
+                        .toList();
     }
 
     Reading reading() {

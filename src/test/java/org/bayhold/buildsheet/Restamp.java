@@ -58,7 +58,14 @@ final class Restamp implements Fact.Listener {
 
     @Override
     public void readBack(Fact.ReadBack fact) {
-        restamped = new Fact.ReadBack(as, fact.reading(), fact.source(), fact.performedBy(), fact.note());
+        restamped = new Fact.ReadBack(
+                as,
+                fact.reading(),
+                fact.troubleCodes(),
+                fact.readiness(),
+                fact.source(),
+                fact.performedBy(),
+                fact.note());
     }
 
     @Override
@@ -99,7 +106,13 @@ final class Restamp implements Fact.Listener {
     @Override
     public void handedOver(Fact.HandedOver fact) {
         restamped = new Fact.HandedOver(
-                as, fact.basis(), fact.odometerKm(), fact.exception(), fact.failedChecks(), fact.decision());
+                as,
+                fact.basis(),
+                fact.odometerKm(),
+                fact.exception(),
+                fact.failedChecks(),
+                fact.decision(),
+                fact.rules());
     }
 
     @Override

@@ -51,6 +51,7 @@ abstract class DemoShopContract {
             Map.entry(
                     "a frame number and no VIN; the customer reports another fuel by telephone",
                     "HOLD [PART_CHANGED] in"),
+            Map.entry("everything done, and the ECU keeps a trouble code of the mixture", "HOLD [] in"),
             Map.entry("as its maker built it", "CLEAR [] in"));
 
     private final FreshBayhold.Store store = store();
@@ -91,6 +92,9 @@ abstract class DemoShopContract {
                         "read back, waiting for the sign-off", List.of("RETUNE_CLEARED", "CUSTOMER_ACKNOWLEDGED"))
                 .containsEntry(
                         "signed off, waiting for the customer's acknowledgement", List.of("CUSTOMER_ACKNOWLEDGED"))
+                .containsEntry(
+                        "everything done, and the ECU keeps a trouble code of the mixture",
+                        List.of("NO_RELATED_TROUBLE_CODES"))
                 // it would need another acknowledgement before it left again
                 .containsEntry("handed over CLEAR", List.of("CUSTOMER_ACKNOWLEDGED"));
     }

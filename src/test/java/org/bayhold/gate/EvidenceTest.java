@@ -27,8 +27,8 @@ class EvidenceTest {
     private static final Revision WITH_INTAKE =
             aRevision("intake").covering(Category.AIR_INTAKE, INTAKE).made();
     private static final Reading AS_MADE = new Reading("FACTORY-1", "0A0B0C0D", null);
-    private static final Policy NOTHING_ASKED = new Policy(false, 24, false, false, false);
-    private static final Policy SECOND_PERSON = new Policy(true, 24, false, true, true);
+    private static final Policy NOTHING_ASKED = new Policy(false, 24, true, false, false, false);
+    private static final Policy SECOND_PERSON = new Policy(true, 24, true, false, true, true);
 
     private static CarFixture flashed() {
         return aCar().fitted(Category.AIR_INTAKE, INTAKE)

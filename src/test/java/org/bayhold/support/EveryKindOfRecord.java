@@ -45,6 +45,7 @@ public final class EveryKindOfRecord {
         strange.flashes(dealersUpdate());
         strange.isInspectedThroughout();
         strange.readsBack(Facts.aStrangeReading());
+        strange.readsBack(Facts.aStrangeReading().with("troubleCodes", List.of("P0171", "P0420")));
 
         Part sensor = shop.catalogues(Facts.aPart("AIRFLOW_SENSOR")
                 .with("attributes", Body.of("sensorBoreMm", 80.25).with("transfer", aCurve()))

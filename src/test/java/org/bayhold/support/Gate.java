@@ -18,6 +18,7 @@ public record Gate(JsonNode json) {
             "CALIBRATION_IN_FORCE",
             "PARTS_COVERED",
             "READ_BACK_MATCHES",
+            "NO_RELATED_TROUBLE_CODES",
             "DRIVE_LOG_PASSED",
             "RETUNE_CLEARED",
             "CUSTOMER_ACKNOWLEDGED");

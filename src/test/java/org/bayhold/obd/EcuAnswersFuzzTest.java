@@ -1,0 +1,137 @@
+package org.bayhold.obd;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** Whatever is pasted, the answer is an answer or an UndecodableException. */
+class EcuAnswersFuzzTest {
+    private static final int INPUTS = 200_000;
+
+    private static final List<String> SOUND = List.of(
+            "7E8 10 14 49 02 01 31 47 34\n7E8 21 41 48 35 39 48 34 35\n7E8 22 47 31 31 38 33 34 31\n",
+            "7E8 10 13 49 04 01 35 36 30\n7E9 10 13 49 04 01 35 36 30\n7E8 21 32 38 39 34 39 41 43\n"
+                    + "7E9 21 32 38 39 35 34 41 43\n7E8 22 00 00 00 00 00 00 31\n7E9 22 00 00 00 00 00 00 00\n",
+            "18DAF110 10 0B 49 06 02 42 32 42\n18DAF110 21 41 33 45 36 46\n",
+            "49 02 01 00 00 00 57\n49 02 02 50 30 5A 5A\n49 02 03 5A 39 39 5A\n49 02 04 54 53 33 39\n49 02 05 32 31 32 34\n",
+            "48 6B 09 49 06 01 04 A6 FB 5A 0B\n",
+            "037f0978\r\n100b490602deadbe\r\n21ef00000001\r\n",
+            "7E8 10 08 43 03 13 01 45 10\n7E9 02 43 00\n7E8 21 97 82 00 00 00 00 00\n7E8 04 47 01 01 71\n7E8 02 4A 00\n",
+            "43 00 03 51 04 A1 AB\n43 F1 06 00 00 00 00\n41 01 83 27 61 20\n",
+            "48 6B 10 43 01 71 01 74 00 00 ED\n7E8 06 41 01 83 27 61 20 AA\n7E8 03 7F 0A 11\n",
+            "49 02 01 31 47 34 41 48 35 39 48 34 35 47 31 31 38 33 34 31 04 01 49 4E 56 30 54 45 53 54 36 35 34 36 41 42 43 44\n");
+
+    private static final List<String> PIECES = List.of(
+            "7E8",
+            "7E9",
+            "7DF",
+            "18DAF110",
+            "18DB33F1",
+            "49",
+            "43",
+            "47",
+            "4A",
+            "41 01",
+            "02",
+            "04",
+            "06",
+            "0A",
+            "01",
+            "00",
+            "FF",
+            "10 14",
+            "10",
+            "21",
+            "22",
+            "20",
+            "30",
+            "7F 09 78",
+            "7F 09",
+            "48 6B",
+            "87 F1",
+            " ",
+            "\n",
+            "\r",
+            "\t",
+            "4",
+            "x",
+            "\u0000",
+            "\u0661",
+            "\uD83D",
+            "\u00A0",
+            "\u2028");
+
+    private final long seed = Long.getLong("obd.seed", System.nanoTime());
+    private final SplittableRandom random = new SplittableRandom(seed);
+
+    @Test
+    void noTextMakesTheReaderThrowAnythingElse() {
+        System.out.println("fuzz of all services: -Dobd.seed=" + seed);
+        int answers = 0;
+        int silentButVin = 0;
+        for (int n = 0; n < INPUTS; n++) {
+            String text = switch (n % 4) {
+                case 0 -> noise();
+                case 1 -> pieces();
+                default -> mutated();
+            };
+            try {
+                EcuAnswers answer = EcuAnswers.decode(text);
+                answers++;
+                boolean silent = answer.reading().equals(Reading.NOTHING)
+                        && answer.told().isEmpty()
+                        && answer.readiness() == null;
+                silentButVin += silent ? 1 : 0;
+                assertThat(answer.codes())
+                        .allSatisfy(code -> assertThat(code.code()).matches(TroubleCode.FORM));
+                assertThat(answer.reading().fileSha256()).isNull();
+            } catch (UndecodableException expected) {
+                assertThat(expected.line()).isBetween(0, Service09.MAX_LINES);
+            } catch (RuntimeException | StackOverflowError e) {
+                fail("seed " + seed + ", input " + n + ": " + text, e);
+            }
+        }
+        assertThat(silentButVin).isLessThan(answers / 2);
+        // else the inputs would be too wild to reach what lies behind the first check
+        assertThat(answers).as("seed %d", seed).isBetween(INPUTS / 20, INPUTS * 19 / 20);
+    }
+
+    private String noise() {
+        StringBuilder text = new StringBuilder();
+        for (int i = random.nextInt(60); i > 0; i--) {
+            text.append((char) random.nextInt(random.nextBoolean() ? 128 : 65_536));
+        }
+        return text.toString();
+    }
+
+    private String pieces() {
+        StringBuilder text = new StringBuilder();
+        // mostly well-formed lines, so that the bytes get past the reading of hex
+        int pieces = random.nextInt(3) == 0 ? PIECES.size() : 27;
+        for (int i = random.nextInt(80); i > 0; i--) {
+            text.append(PIECES.get(random.nextInt(pieces))).append(random.nextInt(6) == 0 ? '\n' : ' ');
+        }
+        return text.toString();
+    }
+
+    private String mutated() {
+        StringBuilder text = new StringBuilder(SOUND.get(random.nextInt(SOUND.size())));
+        if (random.nextBoolean()) {
+            text.append(SOUND.get(random.nextInt(SOUND.size())));
+        }
+        for (int i = random.nextInt(5); i > 0 && text.length() > 0; i--) {
+            int at = random.nextInt(text.length());
+            switch (random.nextInt(5)) {
+                case 0 -> text.deleteCharAt(at);
+                case 1 -> text.insert(at, PIECES.get(random.nextInt(PIECES.size())));
+                case 2 -> text.delete(at, Math.min(text.length(), at + random.nextInt(40)));
+                case 3 -> text.insert(at, text.substring(0, at));
+                default -> text.setCharAt(at, "0123456789ABCDEF".charAt(random.nextInt(16)));
+            }
+        }
+        return text.toString();
+    }
+}
