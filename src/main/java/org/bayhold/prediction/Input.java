@@ -28,6 +28,10 @@ public record Input(String name, double value, Origin origin) {
         return new Input(name, value, Origin.CALIBRATED_FOR);
     }
 
+    static Input constant(String name, double value) {
+        return new Input(name, value, Origin.CONSTANT);
+    }
+
     static Input computed(String name, double value) {
         return new Input(name, value, Origin.COMPUTED);
     }
