@@ -8,6 +8,7 @@ import org.bayhold.catalog.CatalogController.CorrectionRequest;
 import org.bayhold.catalog.CatalogController.PartSpecRequest;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
+import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
@@ -78,12 +79,12 @@ class PartPages {
 
     @Needs(Act.READ)
     @GetMapping("/parts/{id}")
-    ModelAndView one(@PathVariable UUID id, Form form) {
+    ModelAndView one(Caller caller, @PathVariable UUID id, Form form) {
         PartSpec part = part(id);
-        return form.with("attributes", AttributeText.write(part.attributes()))
-                .show(ONE)
-                .addObject("part", part)
-                .addObject("takes", takes(part.category()));
+        return of(
+                part,
+                caller,
+                form.with("attributes", AttributeText.write(part.attributes())).show(ONE));
     }
 
     @Needs(Act.CORRECT_PART_SPEC)
@@ -103,11 +104,13 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        if (!Form.leadsOn(page)) {
-            PartSpec part = part(id);
-            page.addObject("part", part).addObject("takes", takes(part.category()));
-        }
-        return page;
+        return Form.leadsOn(page) ? page : of(part(id), call.caller(), page);
+    }
+
+    private static ModelAndView of(PartSpec part, Caller caller, ModelAndView page) {
+        return page.addObject("part", part)
+                .addObject("attributes", PartAttributes.of(part.category()).show(part.attributes(), caller.units()))
+                .addObject("takes", takes(part.category()));
     }
 
     private static ModelAndView choices(ModelAndView page) {

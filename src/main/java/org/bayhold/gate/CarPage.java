@@ -25,6 +25,7 @@ class CarPage {
     private final Beside beside;
     private final RetuneItems items;
     private final HistoryLines histories;
+    private final PredictionPages predictions;
 
     CarPage(
             Vehicles vehicles,
@@ -32,13 +33,15 @@ class CarPage {
             DecisionViews views,
             Beside beside,
             RetuneItems items,
-            HistoryLines histories) {
+            HistoryLines histories,
+            PredictionPages predictions) {
         this.vehicles = vehicles;
         this.decisions = decisions;
         this.views = views;
         this.beside = beside;
         this.items = items;
         this.histories = histories;
+        this.predictions = predictions;
     }
 
     @Needs(Act.READ)
@@ -51,7 +54,9 @@ class CarPage {
         List<BesideLine> lines = beside.of(decision);
         return new ModelAndView("gate/car")
                 .addObject("car", car)
-                .addObject("gate", views.view(decision))
+                .addObject("gate", views.view(decision, caller.units()))
+                .addObject(
+                        "prediction", predictions.of(decision, caller.units()).orElse(null))
                 .addObject("stay", decision.car().stay())
                 .addObject("steps", NextStep.all(decision, item))
                 .addObject("item", retune)

@@ -50,18 +50,20 @@ class Predicting {
 
     /** Empty where nothing differs. {@code docs/prediction.md}. */
     Optional<Prediction> of(Decision decision) {
-        if (decision.mismatches().isEmpty()) {
-            return Optional.empty();
-        }
+        return decision.mismatches().isEmpty() ? Optional.empty() : predicted(build(decision));
+    }
+
+    /** The car of a decision against its calibration, place by place. */
+    Build build(Decision decision) {
         CarState car = decision.car();
         Optional<Revision> revision = car.revision();
         Assumed assumed =
                 revision.flatMap(known -> calibrations.assumed(known.id())).orElse(Assumed.NOTHING);
-        return predicted(new Build(
+        return new Build(
                 seats(decision, revision),
                 assumed.assumes(),
                 assumed.boostTargetKpa(),
-                vehicles.cylinders(car.registration().vehicleId()).orElse(null)));
+                vehicles.cylinders(car.registration().vehicleId()).orElse(null));
     }
 
     /** Arithmetic that fails must not keep a fact from being recorded; the risk is then that of the effect groups. */

@@ -6,9 +6,4 @@ package org.bayhold.prediction;
  * @param unit as {@link org.bayhold.catalog.NumberAttribute} writes it
  * @param decimals to which it is rounded for reading
  */
-public record Amount(double value, String unit, int decimals) {
-    /** As a sentence in this unit shows it. */
-    public double shown() {
-        return Sentence.shown(value, decimals);
-    }
-}
+public record Amount(double value, String unit, int decimals) {}

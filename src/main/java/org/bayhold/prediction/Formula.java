@@ -50,6 +50,16 @@ public enum Formula {
         return text;
     }
 
+    /** Of the number that comes out; empty where it is a ratio. */
+    public String unit() {
+        return switch (this) {
+            case BAND, BOOST_EXCESS, TRIM_DEMAND, AUTHORITY_USED, INJECTOR_DUTY -> "%";
+            case BOOST_REACHED, PRESSURE_OVER_ATMOSPHERE, MANIFOLD_GAUGE -> "kPa";
+            case BLEND_DENSITY -> "kg/l";
+            default -> "";
+        };
+    }
+
     /** The rule of {@code docs/prediction.md}. */
     public String rule() {
         return rule;

@@ -36,8 +36,12 @@ import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
 import org.bayhold.identity.Role;
+import org.bayhold.page.Units;
 import org.bayhold.prediction.Assumptions;
+import org.bayhold.prediction.Formula;
+import org.bayhold.prediction.Input;
 import org.bayhold.prediction.Risk;
+import org.bayhold.prediction.Sweep;
 import org.bayhold.refusal.Code;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Vin;
@@ -67,6 +71,32 @@ class BundleTest {
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS");
 
+    /** What goes into a step of a prediction, and is neither an attribute nor a category; TracesTest knows that it is all. */
+    private static final Set<String> INPUTS = Set.of(
+            "airMeterRatio",
+            "fuelDeliveryRatio",
+            "stoichiometricRatio",
+            "lambdaAtTarget",
+            "trimDemandPercent",
+            "airMeterBandPercent",
+            "densityKgPerLitre",
+            "stoich",
+            "flowRatio",
+            "deadTimeRatio",
+            "signal",
+            "believedGPerS",
+            "airMeterRatioAtIdle",
+            "airMeterRatioAtCruise",
+            "airMeterRatioAtPeak",
+            "pressureKpa",
+            "boostTargetKpa",
+            "boostReachedKpa",
+            "cylinders",
+            "ethanolKgPerLitre",
+            "gasolineKgPerLitre",
+            "stoichEthanol",
+            "stoichGasoline");
+
     /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
     private static final Map<String, Family> FAMILIES = Map.ofEntries(
             family("problem.", ends(Code.values(), Code::slug)),
@@ -83,6 +113,13 @@ class BundleTest {
                     both(names(Fact.ClearanceBasis.values()), Set.of("CAUSES_VOIDED")),
                     names(Fact.HandoffBasis.values())),
             family("risk.", names(Risk.values())),
+            family("flow.", names(Sweep.Named.values())),
+            family("origin.", names(Input.Origin.values())),
+            family("formula.", names(Formula.values())),
+            family("how.", names(Formula.values())),
+            family("input.", INPUTS),
+            family("units.", names(Units.values())),
+            family("pictures.", Set.of("not-known")),
             family("next.", failures()),
             family("refused.", ends(Code.values(), Code::slug)),
             family("said.flash.", names(Fact.Outcome.values())),
