@@ -145,6 +145,10 @@ record ContributionPicture(
         return sign + percent + "\u00a0%";
     }
 
+    public boolean banded() {
+        return bars.stream().anyMatch(bar -> bar.whisker() != null);
+    }
+
     public int bottom() {
         return TOP + bars.size() * STEP;
     }

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param warning where {@value #WARNING_PERCENT} % is
  * @param impossible where {@value #IMPOSSIBLE_PERCENT} % is
+ * @param limits the words at them
  * @param crossings where the line passes them, before its end
  * @param names what stands under the picture
  */
@@ -30,6 +31,7 @@ record DutyPicture(
         String line,
         double warning,
         double impossible,
+        List<Label> limits,
         List<Crossing> crossings,
         @Nullable End end,
         DutyLine of,
@@ -49,7 +51,10 @@ record DutyPicture(
     /** The peak: where its mark is. */
     record End(double x, double y) {}
 
-    static DutyPicture of(DutyLine of, Units units, String peak) {
+    /** The words at the limits, and of the end. */
+    record Names(String peak, String warning, String impossible) {}
+
+    static DutyPicture of(DutyLine of, Units units, Names words) {
         double most = flow(of.peakGPerS(), units);
         Axis across = Axis.linear(0, most * 1.04, Plot.LEFT, Plot.RIGHT);
         Axis up = Axis.linear(
@@ -66,17 +71,23 @@ record DutyPicture(
                 wanted.add(new Wanted(percent + "\u00a0%", x));
             }
         }
-        wanted.add(new Wanted(peak, across.at(most)));
+        wanted.add(new Wanted(words.peak(), across.at(most)));
         List<Label> names = Plot.under(wanted, BOTTOM + 2 * Plot.ROW);
         double lowest = names.stream().mapToDouble(Label::y).max().orElse(BOTTOM);
+        List<Figures> points = List.of(new Figures(0, 0), new Figures(most, of.percentAtPeak()));
+        List<Plot.Spot> taken = new ArrayList<>(Plot.spots(points, across, up));
+        taken.addAll(Plot.across(up.at(IMPOSSIBLE_PERCENT)));
         return new DutyPicture(
                 (int) lowest + Plot.ROW + 6,
                 Plot.ticks(up, Plot.ROOM_DOWN, ""),
                 Plot.ticks(across, Plot.ROOM_ACROSS, ""),
                 names,
-                Plot.line(List.of(new Figures(0, 0), new Figures(most, of.percentAtPeak())), across, up),
+                Plot.line(points, across, up),
                 up.at(WARNING_PERCENT),
                 up.at(IMPOSSIBLE_PERCENT),
+                List.of(
+                        Plot.beside(words.warning(), up.at(WARNING_PERCENT), Plot.Side.above(true), up, taken),
+                        Plot.beside(words.impossible(), up.at(IMPOSSIBLE_PERCENT), Plot.Side.above(false), up, taken)),
                 crossings,
                 up.holds(of.percentAtPeak()) ? new End(across.at(most), up.at(of.percentAtPeak())) : null,
                 of,

@@ -1,7 +1,10 @@
 package org.bayhold.gate;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.bayhold.gate.Plot.Figures;
 import org.bayhold.gate.Plot.Label;
@@ -40,8 +43,8 @@ record LambdaPicture(
         String line,
         String band,
         double one,
-        @Nullable Double leanLimit,
-        @Nullable Double richLimit,
+        @Nullable Limit leanLimit,
+        @Nullable Limit richLimit,
         @Nullable Double tableBegins,
         @Nullable Double tableEnds,
         @Nullable Double above,
@@ -68,10 +71,22 @@ record LambdaPicture(
     record Row(
             @Nullable Named named,
             double flowGPerS,
-            @Nullable Mixture mixture) {}
+            @Nullable Mixture mixture) {
+        public String correction() {
+            return mixture == null ? "" : ContributionPicture.value(mixture);
+        }
+    }
 
-    /** The words of the named airflows. */
-    record Names(String idle, String cruise, String peak) {
+    /** As far as the ECU may correct, and the words at it. */
+    record Limit(double y, Label label) {}
+
+    private static @Nullable Limit limit(
+            double lambda, String words, List<Plot.Side> sides, Axis up, List<Plot.Spot> taken) {
+        return up.holds(lambda) ? new Limit(up.at(lambda), Plot.beside(words, up.at(lambda), sides, up, taken)) : null;
+    }
+
+    /** The words of the named airflows, and of the limits. */
+    record Names(String idle, String cruise, String peak, String leanLimit, String richLimit) {
         private String of(Named named) {
             return switch (named) {
                 case IDLE -> idle;
@@ -92,14 +107,17 @@ record LambdaPicture(
                         .toList(),
                 BOTTOM + 2 * Plot.ROW);
         double lowest = under.stream().mapToDouble(Label::y).max().orElse(BOTTOM);
-        double largest = of.points().stream()
-                .mapToDouble(point -> point.mixture().lambda())
-                .max()
-                .orElse(1);
-        double smallest = of.points().stream()
-                .mapToDouble(point -> point.mixture().lambda())
-                .min()
-                .orElse(1);
+        DoubleSummaryStatistics lambdas =
+                all(of).stream().mapToDouble(Mixture::lambda).summaryStatistics();
+        List<Mark> marks = marks(of, units, across, up);
+        List<Plot.Spot> taken = new ArrayList<>(Plot.spots(figures(of, units, Mixture::lambda), across, up));
+        marks.forEach(mark -> taken.add(new Plot.Spot(mark.x(), mark.y())));
+        boolean roomBetween = up.at(of.richLimit()) - up.at(of.leanLimit()) > 2 * Plot.ROW;
+        Limit lean = limit(of.leanLimit(), names.leanLimit(), Plot.Side.above(roomBetween), up, taken);
+        if (lean != null) {
+            taken.addAll(lean.label().spots());
+        }
+        Limit rich = limit(of.richLimit(), names.richLimit(), Plot.Side.below(roomBetween), up, taken);
         return new LambdaPicture(
                 top,
                 (int) lowest + Plot.ROW + 6,
@@ -109,13 +127,13 @@ record LambdaPicture(
                 Plot.line(figures(of, units, Mixture::lambda), across, up),
                 band(of, units, across, up),
                 up.at(1),
-                up.holds(of.leanLimit()) ? up.at(of.leanLimit()) : null,
-                up.holds(of.richLimit()) ? up.at(of.richLimit()) : null,
+                lean,
+                rich,
                 place(of.tableBeginsGPerS(), units, across),
                 place(of.tableEndsGPerS(), units, across),
-                largest > up.most() ? largest : null,
-                smallest < up.least() ? smallest : null,
-                marks(of, units, across, up),
+                lambdas.getMax() > up.most() ? lambdas.getMax() : null,
+                lambdas.getMin() < up.least() ? lambdas.getMin() : null,
+                marks,
                 rows(of));
     }
 
@@ -152,11 +170,7 @@ record LambdaPicture(
                 most = Math.max(most, limit);
             }
         }
-        List<Mixture> all = Stream.concat(
-                        of.points().stream().map(Point::mixture),
-                        of.spots().stream().flatMap(spot -> Stream.ofNullable(spot.mixture())))
-                .toList();
-        for (Mixture mixture : all) {
+        for (Mixture mixture : all(of)) {
             Double low = mixture.lambdaLow();
             Double high = mixture.lambdaHigh();
             least = Math.min(least, Math.max(LEAST, low == null ? mixture.lambda() : low));
@@ -166,8 +180,14 @@ record LambdaPicture(
         return Axis.linear(least - more, most + more, BOTTOM, top);
     }
 
-    private static List<Figures> figures(
-            MixtureLine of, Units units, java.util.function.ToDoubleFunction<Mixture> figure) {
+    private static List<Mixture> all(MixtureLine of) {
+        return Stream.concat(
+                        of.points().stream().map(Point::mixture),
+                        of.spots().stream().flatMap(spot -> Stream.ofNullable(spot.mixture())))
+                .toList();
+    }
+
+    private static List<Figures> figures(MixtureLine of, Units units, ToDoubleFunction<Mixture> figure) {
         return of.points().stream()
                 .map(point -> new Figures(flow(point.flowGPerS(), units), figure.applyAsDouble(point.mixture())))
                 .toList();
@@ -175,7 +195,8 @@ record LambdaPicture(
 
     private static String band(MixtureLine of, Units units, Axis across, Axis up) {
         boolean banded = of.points().size() > 1
-                && of.points().stream().allMatch(point -> point.mixture().lambdaLow() != null);
+                && of.points().stream().allMatch(point -> point.mixture().lambdaLow() != null)
+                && of.points().stream().anyMatch(point -> isSeen(point.mixture(), up));
         return banded
                 ? Plot.area(
                         figures(of, units, mixture -> orLambda(mixture.lambdaHigh(), mixture)),
@@ -183,6 +204,11 @@ record LambdaPicture(
                         across,
                         up)
                 : "";
+    }
+
+    private static boolean isSeen(Mixture mixture, Axis up) {
+        return orLambda(mixture.lambdaHigh(), mixture) > up.least()
+                && orLambda(mixture.lambdaLow(), mixture) < up.most();
     }
 
     private static double orLambda(@Nullable Double figure, Mixture mixture) {
@@ -193,7 +219,7 @@ record LambdaPicture(
         List<Mark> marks = new ArrayList<>();
         for (Spot spot : of.spots()) {
             Mixture there = spot.mixture();
-            if (there != null) {
+            if (there != null && up.holds(there.lambda())) {
                 double x = across.at(flow(spot.flowGPerS(), units));
                 double y = up.at(there.lambda());
                 marks.add(new Mark(spot.named(), x, y, shape(spot.named(), x, y)));
@@ -224,8 +250,13 @@ record LambdaPicture(
                 rows.add(new Row(null, point.flowGPerS(), point.mixture()));
             }
         }
-        rows.sort(java.util.Comparator.comparingDouble(Row::flowGPerS));
+        rows.sort(Comparator.comparingDouble(Row::flowGPerS));
         return rows;
+    }
+
+    public boolean banded() {
+        return rows.stream()
+                .anyMatch(row -> row.mixture() != null && row.mixture().lambdaLow() != null);
     }
 
     public double left() {

@@ -3,7 +3,10 @@ package org.bayhold.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.bayhold.page.Axis;
+import org.bayhold.page.Units;
 
 /**
  * What the pictures of a prediction share. They are {@value #WIDTH} wide in their own units, which is about what a phone has, so
@@ -20,7 +23,13 @@ final class Plot {
     /** A line of text. */
     static final int ROW = 17;
     /** A character of the pictures' text is no wider than this. */
-    static final double CHARACTER = 7.4;
+    static final double CHARACTER = 8.4;
+
+    /** What stands above the base of a text. */
+    private static final int LETTER = 10;
+
+    private static final int PARTS = 24;
+    private static final int STRIDE = 8;
 
     private Plot() {}
 
@@ -36,6 +45,18 @@ final class Plot {
         double ends() {
             return x + width(text) / 2;
         }
+
+        /** What no other text may cover. */
+        List<Spot> spots() {
+            return DoubleStream.iterate(begins(), at -> at < ends() + STRIDE, at -> at + STRIDE)
+                    .boxed()
+                    .flatMap(at -> Stream.of(y, y - LETTER / 2.0, y - LETTER).map(height -> new Spot(at, height)))
+                    .toList();
+        }
+
+        private boolean covers(Spot spot) {
+            return spot.x() > begins() - 4 && spot.x() < ends() + 4 && spot.y() > y - LETTER - 3 && spot.y() < y + 6;
+        }
     }
 
     /** @param at where it points to */
@@ -44,19 +65,89 @@ final class Plot {
     /** A point of a line, as figures. */
     record Figures(double across, double up) {}
 
+    /** A place of the picture. */
+    record Spot(double x, double y) {}
+
+    /** Where a text at a line may stand. */
+    enum Side {
+        ABOVE(-6),
+        BELOW(15);
+
+        private final int baseline;
+
+        Side(int baseline) {
+            this.baseline = baseline;
+        }
+
+        static List<Side> above(boolean orBelow) {
+            return orBelow ? List.of(ABOVE, BELOW) : List.of(ABOVE);
+        }
+
+        static List<Side> below(boolean orAbove) {
+            return orAbove ? List.of(BELOW, ABOVE) : List.of(BELOW);
+        }
+    }
+
+    /**
+     * A text at a horizontal line, as far to the left as the curve does not run through it; at the left where it does
+     * everywhere.
+     *
+     * @param sides the better first
+     * @param taken what must not be hidden
+     */
+    static Label beside(String text, double y, List<Side> sides, Axis up, List<Spot> taken) {
+        double half = width(text) / 2;
+        Label first = new Label(text, LEFT + 6 + half, y + sides.get(0).baseline);
+        for (double x = LEFT + 6 + half; x <= RIGHT - 6 - half; x += STRIDE) {
+            for (Side side : sides) {
+                double baseline = y + side.baseline;
+                Label label = new Label(text, x, baseline);
+                boolean inside = baseline - LETTER >= up.to() && baseline + 3 <= up.from();
+                if (inside && taken.stream().noneMatch(label::covers)) {
+                    return label;
+                }
+            }
+        }
+        return first;
+    }
+
+    /** A horizontal line. */
+    static List<Spot> across(double y) {
+        return DoubleStream.iterate(LEFT, x -> x <= RIGHT, x -> x + STRIDE)
+                .mapToObj(x -> new Spot(x, y))
+                .toList();
+    }
+
+    /** Places of a line, close enough that no text slips between two of them. */
+    static List<Spot> spots(List<Figures> points, Axis across, Axis up) {
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            Figures to = points.get(i);
+            Figures from = points.get(Math.max(0, i - 1));
+            for (int part = 1; part <= PARTS; part++) {
+                double done = (double) part / PARTS;
+                spots.add(new Spot(
+                        across.at(from.across()) * (1 - done) + across.at(to.across()) * done,
+                        up.at(from.up()) * (1 - done) + up.at(to.up()) * done));
+            }
+        }
+        return spots;
+    }
+
     static double width(String text) {
         return text.length() * CHARACTER;
     }
 
-    /** As much of a text as there is room for. */
-    static String shortened(String text, double room) {
+    /** As much of a text as there is room for; what stands in brackets goes first. */
+    static String shortened(String whole, double room) {
         int characters = (int) (room / CHARACTER);
+        String text = whole.length() <= characters ? whole : whole.replaceFirst(" \\([^)]*\\)", "");
         return text.length() <= characters ? text : text.substring(0, Math.max(0, characters - 1)) + "…";
     }
 
     static List<Tick> ticks(Axis axis, double room, String unit) {
         return axis.ticks(room).stream()
-                .map(figure -> new Tick(axis.at(figure), org.bayhold.page.Units.plain(figure, 6) + unit))
+                .map(figure -> new Tick(axis.at(figure), Units.plain(figure, 6) + unit))
                 .toList();
     }
 

@@ -19,7 +19,7 @@ public record PredictionDetails(
         @Nullable ContributionPicture contributions,
         @Nullable DutyPicture duty,
         List<String> dutyNeeds,
-        List<TraceLine> trace) {
+        List<TraceLine.Group> trace) {
     /** Whether anything is left out of the numbers that are drawn. */
     public boolean incomplete() {
         return !view.notComputable().isEmpty();

@@ -62,15 +62,25 @@ public class PredictionPages {
                 words.view(prediction, units),
                 mixture == null ? null : LambdaPicture.of(mixture, units, names()),
                 ContributionPicture.of(prediction, traces::place, message("pictures.whole")),
-                duty == null ? null : DutyPicture.of(duty, units, message("flow.PEAK")),
+                duty == null ? null : DutyPicture.of(duty, units, dutyNames()),
                 sweep.dutyNeeds().stream()
                         .map(need -> words.sentence(need, units))
                         .toList(),
                 traces.of(prediction, units));
     }
 
+    private DutyPicture.Names dutyNames() {
+        return new DutyPicture.Names(
+                message("flow.PEAK"), message("pictures.duty.warning"), message("pictures.duty.impossible"));
+    }
+
     private LambdaPicture.Names names() {
-        return new LambdaPicture.Names(message("flow.IDLE"), message("flow.CRUISE"), message("flow.PEAK"));
+        return new LambdaPicture.Names(
+                message("flow.IDLE"),
+                message("flow.CRUISE"),
+                message("flow.PEAK"),
+                message("pictures.no-more"),
+                message("pictures.no-less"));
     }
 
     private String message(String key) {

@@ -1,9 +1,12 @@
 package org.bayhold.gate;
 
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Place;
 import org.bayhold.page.Units;
@@ -29,14 +32,25 @@ class Traces {
         this.messages = messages;
     }
 
-    List<TraceLine> of(Prediction prediction, Units units) {
-        return prediction.trace().stream().map(step -> line(step, units)).toList();
+    /** The car as a whole first, then each part; within them in the order in which they were worked out. */
+    List<TraceLine.Group> of(Prediction prediction, Units units) {
+        Set<Optional<Place>> places = new LinkedHashSet<>(Set.of(Optional.empty()));
+        prediction.trace().forEach(step -> places.add(Optional.ofNullable(step.place())));
+        return places.stream()
+                .map(place -> new TraceLine.Group(
+                        place.map(this::place).orElse(null),
+                        prediction.trace().stream()
+                                .filter(step ->
+                                        Optional.ofNullable(step.place()).equals(place))
+                                .map(step -> line(step, units))
+                                .toList()))
+                .filter(group -> !group.lines().isEmpty())
+                .toList();
     }
 
     private TraceLine line(Step step, Units units) {
         return new TraceLine(
                 message("formula." + step.formula().name()),
-                step.place() == null ? null : place(step.place()),
                 shown(step.value(), step.formula().unit(), false, units),
                 message("how." + step.formula().name()),
                 step.formula().text(),

@@ -1,5 +1,6 @@
 package org.bayhold.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,9 +59,7 @@ public record Axis(double least, double most, double from, double to, boolean lo
 
     /** A multiple without the dust of its multiplication. */
     private static double decimal(long times, double step) {
-        return java.math.BigDecimal.valueOf(step)
-                .multiply(java.math.BigDecimal.valueOf(times))
-                .doubleValue();
+        return BigDecimal.valueOf(step).multiply(BigDecimal.valueOf(times)).doubleValue();
     }
 
     private List<Double> roundInEachDecade(double room) {

@@ -78,6 +78,7 @@ class EveryPageTest {
                 screen.to("/users").isAccessible();
                 screen.follow(Role.AUDITOR.user()).isAccessible();
                 screen.to("/password").isAccessible();
+                screen.to("/settings").isAccessible();
             }
             try (Screen screen = windows.open(shop(), look, true)) {
                 screen.to("/sign-in").isAccessible();

@@ -38,6 +38,13 @@ class PicturesTest {
             screen.follow("Retunes").shows("risk EXTREME").fits().picture("retunes");
             screen.follow("Calibrations").fits().picture("calibrations");
             screen.to("/");
+            car(screen, "TS 9135").click();
+            screen.shows("The same in pictures")
+                    .unfold("How these numbers come about")
+                    .fits();
+            screen.page().locator(".plots").scrollIntoViewIfNeeded();
+            screen.picture("prediction");
+            screen.to("/");
             car(screen, "TS 2093").click();
             screen.shows(DONE).follow("The car through time").shows("Its time in one picture");
             screen.page().locator(".time-line").scrollIntoViewIfNeeded();
