@@ -85,10 +85,16 @@ public abstract class ReadersUnits implements OnADatabase {
     @Test
     void aCertificateIsInSiWhoeverPrintsIt() {
         FinishedCar finished = shop().finishesACar();
-        String handoff = finished.car().handsOver().id();
+        String handoff = finished.car()
+                .asksToLeave(Body.of("odometerKm", 48_300))
+                .is(201)
+                .id();
         Visitor imperial = readsImperial(Role.CALIBRATOR);
         try {
-            assertThat(text(imperial, "/handoffs/" + handoff + "/certificate")).doesNotContain(" mi ", "psi");
+            assertThat(text(imperial, "/handoffs/" + handoff + "/certificate"))
+                    .contains("48300 km")
+                    .doesNotContain(" mi ");
+            assertThat(text(imperial, "/cars/" + finished.car().id())).contains("30012 mi");
         } finally {
             chooses(imperial, "METRIC");
         }
