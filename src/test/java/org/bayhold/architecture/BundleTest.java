@@ -71,32 +71,6 @@ class BundleTest {
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS");
 
-    /** What goes into a step of a prediction, and is neither an attribute nor a category; TracesTest knows that it is all. */
-    private static final Set<String> INPUTS = Set.of(
-            "airMeterRatio",
-            "fuelDeliveryRatio",
-            "stoichiometricRatio",
-            "lambdaAtTarget",
-            "trimDemandPercent",
-            "airMeterBandPercent",
-            "densityKgPerLitre",
-            "stoich",
-            "flowRatio",
-            "deadTimeRatio",
-            "signal",
-            "believedGPerS",
-            "airMeterRatioAtIdle",
-            "airMeterRatioAtCruise",
-            "airMeterRatioAtPeak",
-            "pressureKpa",
-            "boostTargetKpa",
-            "boostReachedKpa",
-            "cylinders",
-            "ethanolKgPerLitre",
-            "gasolineKgPerLitre",
-            "stoichEthanol",
-            "stoichGasoline");
-
     /** Keys with a computed end: the ends that need a sentence, and those that may have one. */
     private static final Map<String, Family> FAMILIES = Map.ofEntries(
             family("problem.", ends(Code.values(), Code::slug)),
@@ -117,7 +91,7 @@ class BundleTest {
             family("origin.", names(Input.Origin.values())),
             family("formula.", names(Formula.values())),
             family("how.", names(Formula.values())),
-            family("input.", INPUTS),
+            family("input.", InputNames.ALL),
             family("units.", names(Units.values())),
             family("pictures.", Set.of("not-known")),
             family("next.", failures()),

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.bayhold.catalog.Category;
 import org.bayhold.prediction.Prediction.Mixture;
 import org.bayhold.prediction.Sweep.DutyLine;
@@ -179,6 +180,27 @@ class SweepTest {
                 .extracting(Sentence::key)
                 .containsExactly("prediction.why.compression-ignition");
         assertThat(sweep(diesel).mixture()).isNull();
+    }
+
+    /** What is fitted and what was calibrated for, the other way round: one over the other, at every airflow. */
+    @Test
+    void swappingTheSidesInvertsTheLine() {
+        Random random = new Random(Long.getLong("sweep.seed", 31));
+        for (int n = 0; n < 100; n++) {
+            double one = 40 + 60 * random.nextDouble();
+            double other = 40 + 60 * random.nextDouble();
+            double large = 300 + 500 * random.nextDouble();
+            List<Point> there = line(calibratedCar().withIntake(one, other).withInjectors(large, 440))
+                    .points();
+            List<Point> back = line(calibratedCar().withIntake(other, one).withInjectors(440, large))
+                    .points();
+            assertThat(there).hasSameSizeAs(back);
+            for (int i = 0; i < there.size(); i++) {
+                assertThat(there.get(i).mixture().lambda()
+                                * back.get(i).mixture().lambda())
+                        .isCloseTo(1, within(1e-9));
+            }
+        }
     }
 
     @Test
