@@ -43,7 +43,7 @@ class PicturesTest {
             screen.shows("The same in pictures")
                     .unfold("How these numbers come about")
                     .fits();
-            screen.follow("Ask").type("Add a part", "TW850").press("Answer");
+            screen.to(screen.path() + "/ask").type("Add a part", "TW850").press("Answer");
             screen.shows("Retune first.").fits().picture("ask");
             screen.to("/");
             car(screen, "TS 2093").click();
