@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
 record AdviceRequest(
         @Nullable UUID vehicleId,
         @Nullable @Size(max = 64) String ecuHardware,
-        @Nullable @Valid @Size(max = 60) List<@NotNull FittedPart> parts,
-        @Nullable @Valid @Size(max = 30) List<@NotNull Proposed> proposed,
+        @Nullable @Size(max = 60) List<@NotNull @Valid FittedPart> parts,
+        @Nullable @Size(max = 30) List<@NotNull @Valid Proposed> proposed,
         @Nullable UUID calibrationId,
         @Nullable @Size(max = 2000) String question,
         @Nullable @Size(max = 200) String askedBy) {

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.advice.AdviceRequest.Proposed;
+import org.bayhold.advice.Advising.Advised;
 import org.bayhold.buildsheet.Fact.Action;
 import org.bayhold.calibration.Calibrations;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
+import org.bayhold.gate.PredictionDetails;
+import org.bayhold.gate.PredictionPages;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Caller;
@@ -44,6 +47,7 @@ class AskPages {
     private final Vehicles vehicles;
     private final Calibrations calibrations;
     private final Catalog catalog;
+    private final PredictionPages predictions;
 
     AskPages(
             AskLines lines,
@@ -51,13 +55,15 @@ class AskPages {
             AdviceWrites writes,
             Vehicles vehicles,
             Calibrations calibrations,
-            Catalog catalog) {
+            Catalog catalog,
+            PredictionPages predictions) {
         this.lines = lines;
         this.advising = advising;
         this.writes = writes;
         this.vehicles = vehicles;
         this.calibrations = calibrations;
         this.catalog = catalog;
+        this.predictions = predictions;
     }
 
     @Needs(Act.ADVISE)
@@ -79,7 +85,7 @@ class AskPages {
             @PathVariable UUID id,
             @RequestHeader(name = IN_PLACE, required = false) @Nullable String inPlace,
             Form form) {
-        return shown(car(caller, id), form).addObject("inPlace", inPlace != null);
+        return shown(caller, car(caller, id), form).addObject("inPlace", inPlace != null);
     }
 
     /** Of a car that is not in the register. */
@@ -88,8 +94,9 @@ class AskPages {
             path = "/ask/described",
             method = {RequestMethod.GET, RequestMethod.POST},
             params = "!keep")
-    ModelAndView askDescribed(@RequestHeader(name = IN_PLACE, required = false) @Nullable String inPlace, Form form) {
-        return shown(null, form).addObject("inPlace", inPlace != null);
+    ModelAndView askDescribed(
+            Caller caller, @RequestHeader(name = IN_PLACE, required = false) @Nullable String inPlace, Form form) {
+        return shown(caller, null, form).addObject("inPlace", inPlace != null);
     }
 
     @Needs(Act.ADVISE)
@@ -118,18 +125,22 @@ class AskPages {
     }
 
     /** Nothing is refused here: what is still open is said beside its field, and the answer waits for it. */
-    private ModelAndView shown(@Nullable VehicleView car, Form form) {
-        AdviceBody answer = null;
+    private ModelAndView shown(Caller caller, @Nullable VehicleView car, Form form) {
+        Advised answer = null;
         try {
             AdviceRequest question = question(car, form);
             if (!form.isRefused() && isAsked(car, question)) {
                 form.check(question);
-                answer = advising.answer(question).body();
+                answer = advising.answer(question);
             }
         } catch (Refusal refusal) {
             form.refused(refusal);
         }
-        return choices(form.show(VIEW), car, form, answer);
+        PredictionDetails details = answer == null
+                ? null
+                : predictions.of(answer.build(), caller.units()).orElse(null);
+        return choices(form.show(VIEW), car, form, answer == null ? null : answer.body())
+                .addObject("details", details);
     }
 
     private static boolean isAsked(@Nullable VehicleView car, AdviceRequest question) {

@@ -22,6 +22,7 @@ import org.bayhold.catalog.PartSpec;
 import org.bayhold.identity.Caller;
 import org.bayhold.journal.Journal;
 import org.bayhold.page.SiteTime;
+import org.bayhold.page.Units;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
@@ -34,6 +35,8 @@ import tools.jackson.databind.node.ObjectNode;
 public class HistoryLines {
     /** A record that came later than this says so. */
     private static final Duration LATE = Duration.ofMinutes(2);
+
+    private static final String ODOMETER = "odometerKm";
 
     /** Fields that are said as they are, with the word for them, in this order. */
     public static final List<String> SAID = List.of(
@@ -50,7 +53,7 @@ public class HistoryLines {
             "performedBy",
             "note",
             "text",
-            "odometerKm");
+            ODOMETER);
 
     /** Fields that hold a constant, whose label is said. */
     private static final List<String> LABELLED = List.of("usage", "source");
@@ -90,7 +93,7 @@ public class HistoryLines {
         List<HistoryView> history = new ArrayList<>(histories.of(vehicleId, knownAt, caller));
         Collections.reverse(history);
         Names names = names(history.stream().map(HistoryView::record).toList());
-        return history.stream().map(view -> line(view, names)).toList();
+        return history.stream().map(view -> line(view, names, caller.units())).toList();
     }
 
     /** Each of these records in one line: what happened, at which place, with which part or calibration. */
@@ -132,7 +135,7 @@ public class HistoryLines {
                 .toList();
     }
 
-    private HistoryLine line(HistoryView view, Names names) {
+    private HistoryLine line(HistoryView view, Names names, Units units) {
         HistoryView.Voiding voiding = view.voiding();
         String struck = voiding == null
                 ? null
@@ -145,7 +148,7 @@ public class HistoryLines {
                 view.id(),
                 view.effectiveAt(),
                 what(view.kind(), view.record()),
-                detail(view, names),
+                detail(view, names, units),
                 view.by(),
                 struck,
                 voiding == null && Voidings.isVoidable(view.kind()));
@@ -171,7 +174,7 @@ public class HistoryLines {
         return position == null ? label : label + ", " + position;
     }
 
-    private String detail(HistoryView view, Names names) {
+    private String detail(HistoryView view, Names names, Units units) {
         JsonNode record = view.record();
         StringJoiner detail = new StringJoiner(" · ");
         String revision = revision(record, names);
@@ -190,7 +193,7 @@ public class HistoryLines {
         for (String field : SAID) {
             String value = text(record, field);
             if (value != null) {
-                detail.add(message("history." + field, value));
+                detail.add(message("history." + field, field.equals(ODOMETER) ? kilometres(value, units) : value));
             }
         }
         for (String field : LABELLED) {
@@ -208,6 +211,10 @@ public class HistoryLines {
             detail.add(message("history.late", time.show(view.recordedAt())));
         }
         return detail.toString();
+    }
+
+    private static String kilometres(String value, Units units) {
+        return units.show(Double.parseDouble(value), "km");
     }
 
     private static void part(JsonNode record, Names names, StringJoiner detail) {

@@ -134,6 +134,7 @@ class CalibrationPages {
         Revision revision = calibrations.revision(id).orElseThrow();
         CarsRunning running = carsRunning.getIfAvailable();
         return page.addObject("calibration", view)
+                .addObject("assumes", Assumptions.ALL.show(view.assumes(), caller.units()))
                 .addObject("cars", running == null ? List.of() : running.of(revision, caller))
                 .addObject(
                         "specs",

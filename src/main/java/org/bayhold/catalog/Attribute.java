@@ -1,6 +1,7 @@
 package org.bayhold.catalog;
 
 import java.util.Optional;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 
 /**
@@ -23,6 +24,11 @@ public sealed interface Attribute permits NumberAttribute, ChoiceAttribute, Text
 
     /** What a value may be, for people and without the name: {@code 20 mm … 200 mm}. */
     String allowed();
+
+    /** A recorded value as somebody reads it; one that would be refused today as it is. */
+    default String show(Object value, Units units) {
+        return String.valueOf(value);
+    }
 
     /**
      * Why a value is refused; empty where it is taken.

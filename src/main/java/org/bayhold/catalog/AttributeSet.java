@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
 
@@ -30,6 +31,16 @@ public final class AttributeSet {
 
     public List<Attribute> attributes() {
         return List.copyOf(byName.values());
+    }
+
+    /** What is recorded, as somebody reads it: a figure with its unit, a table row by row, anything else as it is. */
+    public Map<String, String> show(Map<String, Object> recorded, Units units) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        recorded.forEach((name, value) -> {
+            Attribute attribute = byName.get(name);
+            shown.put(name, attribute == null ? String.valueOf(value) : attribute.show(value, units));
+        });
+        return shown;
     }
 
     /** Refuses values that are wrong, and every name that is not in the set. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 
 /**
@@ -38,6 +39,13 @@ public record NumberAttribute(String name, String unit, double least, double mos
     @Override
     public String allowed() {
         return withUnit(least) + " … " + withUnit(most);
+    }
+
+    @Override
+    public String show(Object value, Units units) {
+        return value instanceof Number number && takes(number)
+                ? units.show(number.doubleValue(), unit)
+                : String.valueOf(value);
     }
 
     /** Comparisons with NaN are false, so that it is refused as well. */

@@ -10,6 +10,7 @@ import org.bayhold.catalog.CatalogController.CorrectionRequest;
 import org.bayhold.catalog.CatalogController.PartSpecRequest;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
+import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
@@ -82,11 +83,11 @@ class PartPages {
 
     @Needs(Act.READ)
     @GetMapping("/parts/{id}")
-    ModelAndView one(@PathVariable UUID id, Form form) {
+    ModelAndView one(Caller caller, @PathVariable UUID id, Form form) {
         PartSpec part = part(id);
         return form.with("attributes", AttributeText.write(part.attributes()))
                 .show(ONE)
-                .addAllObjects(about(part));
+                .addAllObjects(about(part, caller));
     }
 
     /** That it brings nothing, or harms, on some cars. */
@@ -109,7 +110,7 @@ class PartPages {
             return form.done("/parts/" + id, "said.benefit-noted");
         });
         form.with("attributes", AttributeText.write(part.attributes()));
-        return Form.leadsOn(page) ? page : page.addAllObjects(about(part));
+        return Form.leadsOn(page) ? page : page.addAllObjects(about(part, call.caller()));
     }
 
     @Needs(Act.CORRECT_PART_SPEC)
@@ -129,12 +130,13 @@ class PartPages {
                 throw refusal.renamed(PartPages::ofPage);
             }
         });
-        return Form.leadsOn(page) ? page : page.addAllObjects(about(part(id)));
+        return Form.leadsOn(page) ? page : page.addAllObjects(about(part(id), call.caller()));
     }
 
-    private Map<String, Object> about(PartSpec part) {
+    private Map<String, Object> about(PartSpec part, Caller caller) {
         return Map.of(
                 "part", part,
+                "attributes", PartAttributes.of(part.category()).show(part.attributes(), caller.units()),
                 "takes", takes(part.category()),
                 "notes", catalog.benefitNotes(List.of(part.id())),
                 "relatives", relatives(part),

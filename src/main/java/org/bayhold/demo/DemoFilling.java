@@ -105,9 +105,16 @@ final class DemoFilling {
                 case "withdrawal" ->
                     "/calibrations/" + body.remove("calibrationId").asString() + "/withdrawal";
                 case "corrections" -> "/part-specs/" + body.remove("partSpecId").asString() + "/corrections";
+                case "benefit-notes" ->
+                    "/part-specs/" + body.remove("partSpecId").asString() + "/benefit-notes";
                 case "plan" -> "/retune-items/" + retuneItem;
+                case "advice" -> "/advice";
+                case "planned-work" -> "/advice/" + id(records, body.remove("record")) + "/planned-work";
                 default -> "/vehicles/" + id + "/" + step.does();
             };
+            if (step.does().equals("advice")) {
+                body.put("vehicleId", id);
+            }
             String key = name + "-" + ++steps;
             JsonNode answer = step.does().equals("plan")
                     ? calls.patch(step.by(), path, key, body)
@@ -139,6 +146,11 @@ final class DemoFilling {
                 lines.add(found((ObjectNode) line));
             }
             body.set("lines", lines);
+        }
+        if (body.has("proposed")) {
+            ArrayNode proposed = NODES.arrayNode();
+            body.remove("proposed").forEach(change -> proposed.add(withPart((ObjectNode) change.deepCopy(), true)));
+            body.set("proposed", proposed);
         }
         if (step.does().equals("part-changes") && !body.has("source")) {
             body.put("source", "SHOP");

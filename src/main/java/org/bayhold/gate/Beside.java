@@ -2,6 +2,7 @@ package org.bayhold.gate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,8 @@ import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
 import org.bayhold.catalog.Place;
+import org.bayhold.prediction.Prediction;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -49,6 +52,7 @@ class Beside {
                                 .flatMap(r -> r.coverage().stream())
                                 .flatMap(line -> line.partSpecIds().stream()))
                 .toList());
+        Map<Place, String> figures = figures(decision.prediction());
         List<BesideLine> lines = new ArrayList<>();
         for (Place place : places) {
             BuildLine line = fitted.get(place);
@@ -60,6 +64,7 @@ class Beside {
                     name(on, specs),
                     calibratedFor(car, place, specs),
                     gap == null ? null : why(car, on, gap),
+                    figures.get(place),
                     line == null ? null : line.since(),
                     gap == null && unnamed && on.state() == Fitted.State.FACTORY,
                     gap != null
@@ -69,6 +74,24 @@ class Beside {
         }
         lines.sort(Comparator.comparing((BesideLine line) -> !line.differs()).thenComparing(BesideLine::usual));
         return lines;
+    }
+
+    /** What each part alone does to lambda, as far as it can be computed. */
+    private Map<Place, String> figures(@Nullable Prediction prediction) {
+        Map<Place, String> figures = new HashMap<>();
+        if (prediction != null) {
+            prediction
+                    .alone()
+                    .forEach(alone -> figures.put(
+                            alone.place(),
+                            message(
+                                    "beside.figure",
+                                    String.format(
+                                            Locale.ENGLISH,
+                                            "%.3f",
+                                            alone.mixture().lambda()))));
+        }
+        return figures;
     }
 
     /** Where nobody knows the calibration, nobody can say how the part differs from it. */
@@ -111,7 +134,7 @@ class Beside {
         return place.position() == null ? category : category + ", " + place.position();
     }
 
-    private String message(String key) {
-        return Objects.requireNonNull(messages.getMessage(key, null, key, Locale.ENGLISH));
+    private String message(String key, Object... arguments) {
+        return Objects.requireNonNull(messages.getMessage(key, arguments, key, Locale.ENGLISH));
     }
 }

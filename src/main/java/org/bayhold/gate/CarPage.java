@@ -27,6 +27,7 @@ class CarPage {
     private final RetuneItems items;
     private final HistoryLines histories;
     private final ObjectProvider<PlannedWork> plannedWork;
+    private final PredictionPages predictions;
 
     CarPage(
             Vehicles vehicles,
@@ -35,7 +36,8 @@ class CarPage {
             Beside beside,
             RetuneItems items,
             HistoryLines histories,
-            ObjectProvider<PlannedWork> plannedWork) {
+            ObjectProvider<PlannedWork> plannedWork,
+            PredictionPages predictions) {
         this.vehicles = vehicles;
         this.decisions = decisions;
         this.views = views;
@@ -43,6 +45,7 @@ class CarPage {
         this.items = items;
         this.histories = histories;
         this.plannedWork = plannedWork;
+        this.predictions = predictions;
     }
 
     @Needs(Act.READ)
@@ -55,7 +58,9 @@ class CarPage {
         List<BesideLine> lines = beside.of(decision);
         return new ModelAndView("gate/car")
                 .addObject("car", car)
-                .addObject("gate", views.view(decision))
+                .addObject("gate", views.view(decision, caller.units()))
+                .addObject(
+                        "prediction", predictions.of(decision, caller.units()).orElse(null))
                 .addObject("stay", decision.car().stay())
                 .addObject("steps", NextStep.all(decision, item))
                 .addObject("item", retune)

@@ -12,6 +12,7 @@ import org.bayhold.buildsheet.FlashedView;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
+import org.bayhold.page.Units;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -28,7 +29,13 @@ class DecisionViews {
         this.predictions = predictions;
     }
 
+    /** As answered by the API and as stored: in SI. */
     DecisionView view(Decision decision) {
+        return view(decision, Units.METRIC);
+    }
+
+    /** As a page shows it. */
+    DecisionView view(Decision decision, Units units) {
         return new DecisionView(
                 decision.car().registration().vehicleId(),
                 decision.knownAt(),
@@ -39,7 +46,7 @@ class DecisionViews {
                 checks(decision.checks()),
                 mismatches(decision.mismatches()),
                 Optional.ofNullable(decision.prediction())
-                        .map(predictions::view)
+                        .map(known -> predictions.view(known, units))
                         .orElse(null),
                 FlashedView.of(decision.car().inEcu()));
     }

@@ -30,14 +30,21 @@ class HandOverPages {
     private final Handoffs handoffs;
     private final Vehicles vehicles;
     private final Signatures signatures;
+    private final PredictionPages predictions;
 
     HandOverPages(
-            Decisions decisions, DecisionViews views, Handoffs handoffs, Vehicles vehicles, Signatures signatures) {
+            Decisions decisions,
+            DecisionViews views,
+            Handoffs handoffs,
+            Vehicles vehicles,
+            Signatures signatures,
+            PredictionPages predictions) {
         this.decisions = decisions;
         this.views = views;
         this.handoffs = handoffs;
         this.vehicles = vehicles;
         this.signatures = signatures;
+        this.predictions = predictions;
     }
 
     /** Everybody may look; what a role may do shows in the page. */
@@ -121,7 +128,9 @@ class HandOverPages {
         form.with("acknowledgedBy", car.customer().name());
         UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
         return page.addObject("car", car)
-                .addObject("gate", views.view(decision))
+                .addObject("gate", views.view(decision, caller.units()))
+                .addObject(
+                        "prediction", predictions.of(decision, caller.units()).orElse(null))
                 .addObject("steps", NextStep.all(decision, item))
                 .addObject("inShop", decision.car().stay().inShop())
                 .addObject("leftBy", leftBy(decision))

@@ -50,9 +50,12 @@ class Predicting {
 
     /** Empty where nothing differs. {@code docs/prediction.md}. */
     Optional<Prediction> of(Decision decision) {
-        return decision.mismatches().isEmpty()
-                ? Optional.empty()
-                : predicted(build(decision.car(), decision.car().revision(), decision.mismatches()));
+        return decision.mismatches().isEmpty() ? Optional.empty() : predicted(build(decision));
+    }
+
+    /** The car of a decision against its calibration, place by place. */
+    Build build(Decision decision) {
+        return build(decision.car(), decision.car().revision(), decision.mismatches());
     }
 
     /** The car against a calibration: that in its ECU, or another one that somebody asks about. */

@@ -3,6 +3,8 @@ package org.bayhold.gate;
 import java.util.Locale;
 import java.util.Optional;
 import org.bayhold.catalog.Category;
+import org.bayhold.page.Units;
+import org.bayhold.prediction.Amount;
 import org.bayhold.prediction.Prediction;
 import org.bayhold.prediction.Prediction.Boost;
 import org.bayhold.prediction.Prediction.Mixture;
@@ -19,7 +21,13 @@ class PredictionWords {
         this.messages = messages;
     }
 
+    /** As answered by the API and as stored: in SI. */
     PredictionView view(Prediction prediction) {
+        return view(prediction, Units.METRIC);
+    }
+
+    /** As a page shows it: the sentences in somebody's units, the figures as ever. */
+    PredictionView view(Prediction prediction, Units units) {
         Optional<Mixture> mixture = Optional.ofNullable(prediction.mixture());
         Optional<Boost> boost = Optional.ofNullable(prediction.boost());
         return new PredictionView(
@@ -43,18 +51,25 @@ class PredictionWords {
                 boost.map(Boost::reachedKpa).orElse(null),
                 prediction.notComputable().stream()
                         .map(entry -> new PredictionView.NotComputable(
-                                entry.place().category(), entry.place().position(), sentence(entry.why())))
+                                entry.place().category(), entry.place().position(), sentence(entry.why(), units)))
                         .toList(),
                 prediction.risk(),
-                prediction.sentences().stream().map(this::sentence).toList());
+                prediction.sentences().stream()
+                        .map(sentence -> sentence(sentence, units))
+                        .toList());
     }
 
-    private String sentence(Sentence sentence) {
-        Object[] shown = sentence.arguments().stream().map(this::shown).toArray();
+    String sentence(Sentence sentence, Units units) {
+        Object[] shown = sentence.arguments().stream()
+                .map(argument -> shown(argument, units))
+                .toArray();
         return messages.getMessage(sentence.key(), shown, Locale.ENGLISH);
     }
 
-    private Object shown(Object argument) {
+    private Object shown(Object argument, Units units) {
+        if (argument instanceof Amount amount) {
+            return units.show(amount.value(), amount.unit(), amount.decimals());
+        }
         return argument instanceof Category category
                 ? messages.getMessage("category." + category.name(), null, Locale.ENGLISH)
                 : argument;

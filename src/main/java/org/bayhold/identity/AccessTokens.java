@@ -13,6 +13,7 @@ import org.bayhold.journal.Chains;
 import org.bayhold.journal.Hashing;
 import org.bayhold.journal.Ids;
 import org.bayhold.journal.WriteTemplate;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -81,7 +82,12 @@ public class AccessTokens {
         return tokens.byHash(hash(token))
                 .filter(row -> row.worksAt(clock.instant()))
                 .map(row -> new Caller(
-                        row.user().getId(), row.user().username(), row.user().roles(), row.getId(), row.signs()));
+                        row.user().getId(),
+                        row.user().username(),
+                        row.user().roles(),
+                        row.getId(),
+                        row.signs(),
+                        Units.METRIC));
     }
 
     @Transactional(readOnly = true)

@@ -6,7 +6,7 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * A request handler that asks for no role: sign-in, set-up, the way home, one's own password. Which of them want somebody to
+ * A request handler that asks for no role: sign-in, set-up, the way home, one's own password and settings. Which of them want somebody to
  * be signed in is said in {@link PageSecurity}.
  */
 @Target(ElementType.METHOD)

@@ -14,6 +14,7 @@ import org.bayhold.journal.Ids;
 import org.bayhold.journal.Standing;
 import org.bayhold.journal.WriteRequest;
 import org.bayhold.journal.WriteTemplate;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
@@ -163,6 +164,21 @@ public class People {
                     row.newPassword(hash, chain.recordedAt());
                     chain.append("PASSWORD_SET", Ids.next(), chain.recordedAt(), new PasswordSet(id));
                     return Person.of(row);
+                })
+                .value();
+    }
+
+    /** In which units somebody wants to read. */
+    record UnitsChosen(UUID id, Units units) {}
+
+    /** The units in which pages show this person figures from now on. */
+    void chooseUnits(Call call, Units units) {
+        UUID id = call.caller().userId();
+        UnitsChosen ignored = writes.write(call.request(), Chains.IDENTITY, UnitsChosen.class, chain -> {
+                    UnitsChosen chosen = new UnitsChosen(id, units);
+                    row(id).chooseUnits(units);
+                    chain.append("UNITS_CHOSEN", Ids.next(), chain.recordedAt(), chosen);
+                    return chosen;
                 })
                 .value();
     }

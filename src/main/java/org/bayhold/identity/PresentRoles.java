@@ -41,7 +41,7 @@ final class PresentRoles extends OncePerRequestFilter {
                     .filter(UserRow::enabled)
                     .filter(row -> Objects.equals(row.passwordSince(), session.passwordSince()));
             SecurityContext present = SecurityContextHolder.createEmptyContext();
-            user.map(row -> new Caller(row.getId(), row.username(), row.roles(), null, false))
+            user.map(row -> row.caller())
                     .map(caller -> new CallerAuthentication(caller, session.passwordSince()))
                     .ifPresent(caller -> {
                         caller.setDetails(new WebAuthenticationDetails(request));

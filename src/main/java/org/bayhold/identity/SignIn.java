@@ -51,8 +51,7 @@ class SignIn implements AuthenticationProvider {
         boolean matches =
                 passwords.matches(password, user.map(UserRow::passwordHash).orElse(nobodysHash));
         return user.filter(row -> matches && row.enabled())
-                .map(row -> new CallerAuthentication(
-                        new Caller(row.getId(), row.username(), row.roles(), null, false), row.passwordSince()))
+                .map(row -> new CallerAuthentication(row.caller(), row.passwordSince()))
                 .orElseThrow(() -> new BadCredentialsException("name or password is wrong"));
     }
 

@@ -14,6 +14,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.UUID;
 import org.bayhold.journal.AppendOnly;
+import org.bayhold.page.Units;
 import org.jspecify.annotations.Nullable;
 
 /** A person who may sign in. */
@@ -30,6 +31,9 @@ class UserRow extends AppendOnly<UUID> {
     private Instant createdAt;
     private @Nullable Instant passwordSince;
 
+    @Enumerated(EnumType.STRING)
+    private Units units;
+
     @ElementCollection
     @CollectionTable(name = "app_user_role", joinColumns = @JoinColumn(name = "user_id"))
     @Column(name = "role")
@@ -44,6 +48,7 @@ class UserRow extends AppendOnly<UUID> {
         this.username = username;
         this.passwordHash = passwordHash;
         this.enabled = true;
+        this.units = Units.METRIC;
         this.roles = EnumSet.copyOf(roles);
         this.createdAt = createdAt;
     }
@@ -58,6 +63,15 @@ class UserRow extends AppendOnly<UUID> {
     void newPassword(String passwordHash, Instant since) {
         this.passwordHash = passwordHash;
         this.passwordSince = since;
+    }
+
+    void chooseUnits(Units chosen) {
+        this.units = chosen;
+    }
+
+    /** Whoever signs in as this user, at the pages. */
+    Caller caller() {
+        return new Caller(id, username, roles, null, false, units);
     }
 
     /** Since when the password is what it is; null for the first one. Told by the record, whatever a server's clock says. */

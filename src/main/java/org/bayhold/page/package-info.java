@@ -1,4 +1,4 @@
-/** What the pages of every module share: typed forms that keep what was typed, and the site's time. */
+/** What the pages of every module share: forms that keep what was typed, the site's time, the reader's units, axes of pictures. */
 @ApplicationModule(allowedDependencies = {"journal", "refusal"})
 @NullMarked
 package org.bayhold.page;

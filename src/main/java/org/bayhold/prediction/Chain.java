@@ -3,6 +3,7 @@ package org.bayhold.prediction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.bayhold.catalog.Place;
 import org.bayhold.prediction.Prediction.Alone;
 import org.bayhold.prediction.Prediction.Mixture;
@@ -50,15 +51,23 @@ final class Chain {
         double stoich = links.stoichiometric().map(Factor::atLoad).orElse(1.0);
         double lambda =
                 workings.step(Formula.LAMBDA, null, lambda(air, fuel, stoich), inputs(links, air, fuel, stoich));
-        Mixture mixture = mixture(lambda, links.bandPercent(), workings);
-        Input of = Input.computed("lambdaAtTarget", lambda);
-        double trim = workings.step(Formula.TRIM_DEMAND, null, mixture.trimDemandPercent(), of);
-        workings.step(
-                Formula.AUTHORITY_USED,
-                null,
-                mixture.authorityUsedPercent(),
-                Input.computed("trimDemandPercent", trim),
-                workings.assumes.trimAuthority());
+        return traced(mixture(lambda, links.bandPercent(), workings), links.bandPercent(), null, workings);
+    }
+
+    /** Writes down what follows from a lambda. */
+    private static Mixture traced(
+            Mixture mixture, @Nullable Double bandPercent, @Nullable Place place, Workings workings) {
+        Input of = Input.computed("lambdaAtTarget", mixture.lambda());
+        if (bandPercent != null && mixture.lambdaLow() != null && mixture.lambdaHigh() != null) {
+            Input band = Input.computed("airMeterBandPercent", bandPercent);
+            workings.step(Formula.LAMBDA_LOW, place, mixture.lambdaLow(), of, band);
+            workings.step(Formula.LAMBDA_HIGH, place, mixture.lambdaHigh(), of, band);
+        }
+        double demand = workings.step(Formula.TRIM_DEMAND, place, mixture.trimDemandPercent(), of);
+        Input trim = Input.computed("trimDemandPercent", demand);
+        Input authority = workings.assumes.trimAuthority();
+        workings.step(Formula.AUTHORITY_USED, place, mixture.authorityUsedPercent(), trim, authority);
+        workings.step(Formula.LAMBDA_LEFT, place, mixture.lambdaLeft(), of, trim, authority);
         return mixture;
     }
 
@@ -82,18 +91,51 @@ final class Chain {
             Factor fuel = shareOf(seat.place(), Link.FUEL_DELIVERY, workings);
             Factor stoich = shareOf(seat.place(), Link.STOICHIOMETRIC, workings);
             if (workings.shares().stream().anyMatch(share -> share.place().equals(seat.place()))) {
-                double lambda = lambda(air.atLoad(), fuel.atLoad(), stoich.atLoad());
+                double lambda = workings.step(
+                        Formula.LAMBDA,
+                        seat.place(),
+                        lambda(air.atLoad(), fuel.atLoad(), stoich.atLoad()),
+                        shares(seat.place(), workings, Factor::atLoad));
+                Mixture mixture = mixture(lambda, air.bandPercent(), workings);
                 alone.add(new Alone(
-                        seat.place(), mixture(lambda, air.bandPercent(), workings), idle(air, fuel, stoich, workings)));
+                        seat.place(),
+                        traced(mixture, air.bandPercent(), seat.place(), workings),
+                        idle(seat.place(), air, fuel, stoich, workings)));
             }
         }
         return alone;
     }
 
-    private static @Nullable Mixture idle(Factor air, Factor fuel, Factor stoich, Workings workings) {
-        return air.atIdle() == null || fuel.atIdle() == null || stoich.atIdle() == null
-                ? null
-                : mixture(lambda(air.atIdle(), fuel.atIdle(), stoich.atIdle()), air.bandPercent(), workings);
+    private static @Nullable Mixture idle(Place place, Factor air, Factor fuel, Factor stoich, Workings workings) {
+        if (air.atIdle() == null || fuel.atIdle() == null || stoich.atIdle() == null) {
+            return null;
+        }
+        double lambda = workings.step(
+                Formula.LAMBDA_AT_IDLE,
+                place,
+                lambda(air.atIdle(), fuel.atIdle(), stoich.atIdle()),
+                shares(place, workings, Factor::atIdle));
+        return mixture(lambda, air.bandPercent(), workings);
+    }
+
+    /** What a place contributes, by name. */
+    private static Input[] shares(Place place, Workings workings, Function<Factor, @Nullable Double> of) {
+        List<Input> inputs = new ArrayList<>();
+        for (Share share : workings.shares()) {
+            Double factor = of.apply(share.factor());
+            if (share.place().equals(place) && factor != null) {
+                inputs.add(Input.computed(ratio(share.link()), factor));
+            }
+        }
+        return inputs.toArray(Input[]::new);
+    }
+
+    private static String ratio(Link link) {
+        return switch (link) {
+            case AIR_METER -> "airMeterRatio";
+            case FUEL_DELIVERY -> "fuelDeliveryRatio";
+            case STOICHIOMETRIC -> "stoichiometricRatio";
+        };
     }
 
     /** One place has one share in a link, or none: then the link is not its own. */
@@ -123,9 +165,9 @@ final class Chain {
 
     private static Input[] inputs(Links links, double air, double fuel, double stoich) {
         List<Input> inputs = new ArrayList<>();
-        links.airMeter().ifPresent(known -> inputs.add(Input.computed("airMeterRatio", air)));
-        links.fuelDelivery().ifPresent(known -> inputs.add(Input.computed("fuelDeliveryRatio", fuel)));
-        links.stoichiometric().ifPresent(known -> inputs.add(Input.computed("stoichiometricRatio", stoich)));
+        links.airMeter().ifPresent(known -> inputs.add(Input.computed(ratio(Link.AIR_METER), air)));
+        links.fuelDelivery().ifPresent(known -> inputs.add(Input.computed(ratio(Link.FUEL_DELIVERY), fuel)));
+        links.stoichiometric().ifPresent(known -> inputs.add(Input.computed(ratio(Link.STOICHIOMETRIC), stoich)));
         return inputs.toArray(Input[]::new);
     }
 }

@@ -49,16 +49,16 @@ final class FuelDelivery {
         }
         Blend tank = new Blend(inst.getAsDouble());
         Blend calibrated = new Blend(cal.getAsDouble());
-        double densityInst = step(Formula.BLEND_DENSITY, fuel, tank.densityKgPerLitre(), fitted(tank));
-        double densityCal = step(Formula.BLEND_DENSITY, fuel, calibrated.densityKgPerLitre(), calibrated(calibrated));
+        double densityInst = density(workings, fuel, tank, fitted(tank));
+        double densityCal = density(workings, fuel, calibrated, calibrated(calibrated));
         double density = step(
                 Formula.FUEL_DENSITY,
                 fuel,
                 Math.sqrt(densityInst / densityCal),
                 Input.computed("densityKgPerLitre_inst", densityInst),
                 Input.computed("densityKgPerLitre_cal", densityCal));
-        double stoichInst = step(Formula.BLEND_STOICHIOMETRY, fuel, tank.stoichiometry(), fitted(tank));
-        double stoichCal = step(Formula.BLEND_STOICHIOMETRY, fuel, calibrated.stoichiometry(), calibrated(calibrated));
+        double stoichInst = stoichiometry(workings, fuel, tank, fitted(tank));
+        double stoichCal = stoichiometry(workings, fuel, calibrated, calibrated(calibrated));
         double stoichiometric = step(
                 Formula.STOICHIOMETRIC_RATIO,
                 fuel,
@@ -71,6 +71,28 @@ final class FuelDelivery {
 
     private double step(Formula formula, Seat fuel, double value, Input... inputs) {
         return workings.step(formula, fuel.place(), value, inputs);
+    }
+
+    static double density(Workings workings, Seat fuel, Blend blend, Input ethanolPercent) {
+        return workings.step(
+                Formula.BLEND_DENSITY,
+                fuel.place(),
+                blend.densityKgPerLitre(),
+                ethanolPercent,
+                Input.constant("ethanolKgPerLitre", Blend.ETHANOL_KG_PER_LITRE),
+                Input.constant("gasolineKgPerLitre", Blend.GASOLINE_KG_PER_LITRE));
+    }
+
+    static double stoichiometry(Workings workings, Seat fuel, Blend blend, Input ethanolPercent) {
+        return workings.step(
+                Formula.BLEND_STOICHIOMETRY,
+                fuel.place(),
+                blend.stoichiometry(),
+                ethanolPercent,
+                Input.constant("ethanolKgPerLitre", Blend.ETHANOL_KG_PER_LITRE),
+                Input.constant("gasolineKgPerLitre", Blend.GASOLINE_KG_PER_LITRE),
+                Input.constant("stoichEthanol", Blend.STOICH_ETHANOL),
+                Input.constant("stoichGasoline", Blend.STOICH_GASOLINE));
     }
 
     private static Input fitted(Blend blend) {

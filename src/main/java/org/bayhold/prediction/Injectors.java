@@ -68,13 +68,18 @@ final class Injectors {
             workings.cannot(injectors.place(), new Sentence("prediction.why.pulse", List.of()));
             return null;
         }
-        return flow
-                * workings.step(
-                        Formula.DEAD_TIME,
-                        injectors.place(),
-                        ratio.getAsDouble(),
-                        pulse,
-                        Input.fitted(DEAD_TIME_MS.name(), inst.getAsDouble()),
-                        Input.calibrated(DEAD_TIME_MS.name(), cal.getAsDouble()));
+        double deadTime = workings.step(
+                Formula.DEAD_TIME,
+                injectors.place(),
+                ratio.getAsDouble(),
+                pulse,
+                Input.fitted(DEAD_TIME_MS.name(), inst.getAsDouble()),
+                Input.calibrated(DEAD_TIME_MS.name(), cal.getAsDouble()));
+        return workings.step(
+                Formula.INJECTORS_AT_IDLE,
+                injectors.place(),
+                flow * deadTime,
+                Input.computed("flowRatio", flow),
+                Input.computed("deadTimeRatio", deadTime));
     }
 }

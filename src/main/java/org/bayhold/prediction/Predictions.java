@@ -1,7 +1,9 @@
 package org.bayhold.prediction;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.bayhold.catalog.EffectGroup;
 import org.bayhold.prediction.Chain.Links;
 import org.bayhold.prediction.Prediction.Alone;
@@ -19,23 +21,33 @@ public final class Predictions {
     private final List<Seat> differing;
     private @Nullable Boost boost;
 
-    private Predictions(Build build) {
-        workings = new Workings(build);
+    private Predictions(Workings workings) {
+        this.workings = workings;
         air = new AirMeter(workings);
         fuel = new FuelDelivery(workings);
-        differing = build.differing();
+        differing = workings.build.differing();
     }
 
     /** Empty where nothing differs. The same build gives the same prediction, whenever and wherever it is asked. */
     public static Optional<Prediction> of(Build build) {
-        Predictions predictions = new Predictions(build);
+        Predictions predictions = new Predictions(new Workings(build));
         return predictions.differing.isEmpty() ? Optional.empty() : Optional.of(predictions.predict());
     }
 
+    /** The mixture at load where this is the airflow; null where no ratio is known. */
+    static @Nullable Mixture mixtureAt(Build build, double flowGPerS) {
+        Workings workings = Workings.at(build, flowGPerS);
+        return Chain.atLoad(new Predictions(workings).links(), workings);
+    }
+
+    private Links links() {
+        differing.forEach(workings.assumes.isCompressionIgnition() ? this::leave : this::work);
+        return new Links(air.ratio(), fuel.ratio(), fuel.stoichiometric());
+    }
+
     private Prediction predict() {
+        Links links = links();
         boolean spark = !workings.assumes.isCompressionIgnition();
-        differing.forEach(spark ? this::work : this::leave);
-        Links links = new Links(air.ratio(), fuel.ratio(), fuel.stoichiometric());
         Ratios ratios = ratios(links);
         Mixture mixture = Chain.atLoad(links, workings);
         Mixture atIdle = Chain.atIdle(links, workings);
@@ -99,8 +111,14 @@ public final class Predictions {
     }
 
     private Ratios ratios(Links links) {
-        links.airMeter().ifPresent(known -> product(Formula.AIR_METER_RATIO, Link.AIR_METER, known));
-        links.fuelDelivery().ifPresent(known -> product(Formula.FUEL_DELIVERY_RATIO, Link.FUEL_DELIVERY, known));
+        links.airMeter().ifPresent(known -> {
+            product(Formula.AIR_METER_RATIO, Link.AIR_METER, known.atLoad(), Factor::atLoad);
+            productAtIdle(Formula.AIR_METER_RATIO_AT_IDLE, Link.AIR_METER, known);
+        });
+        links.fuelDelivery().ifPresent(known -> {
+            product(Formula.FUEL_DELIVERY_RATIO, Link.FUEL_DELIVERY, known.atLoad(), Factor::atLoad);
+            productAtIdle(Formula.FUEL_DELIVERY_RATIO_AT_IDLE, Link.FUEL_DELIVERY, known);
+        });
         return new Ratios(
                 links.airMeter().map(Factor::atLoad).orElse(null),
                 links.airMeter().map(Factor::bandPercent).orElse(null),
@@ -109,15 +127,23 @@ public final class Predictions {
                 links.stoichiometric().map(Factor::atLoad).orElse(null));
     }
 
-    private void product(Formula formula, Link link, Factor product) {
-        workings.step(
-                formula,
-                null,
-                product.atLoad(),
-                workings.shares().stream()
-                        .filter(share -> share.link() == link)
-                        .map(share -> Input.computed(
-                                share.place().category().name(), share.factor().atLoad()))
-                        .toArray(Input[]::new));
+    /** Where it is the same as at load, once is enough. */
+    private void productAtIdle(Formula formula, Link link, Factor product) {
+        Double atIdle = product.atIdle();
+        if (atIdle != null && atIdle != product.atLoad()) {
+            product(formula, link, atIdle, Factor::atIdle);
+        }
+    }
+
+    private void product(Formula formula, Link link, double product, Function<Factor, @Nullable Double> of) {
+        List<Input> parts = new ArrayList<>();
+        workings.shares().stream()
+                .filter(share -> share.link() == link)
+                .map(share -> share.place().category())
+                .distinct()
+                .forEach(category -> workings.factorOf(category, link)
+                        .map(of)
+                        .ifPresent(factor -> parts.add(Input.computed(category.name(), factor))));
+        workings.step(formula, null, product, parts.toArray(Input[]::new));
     }
 }

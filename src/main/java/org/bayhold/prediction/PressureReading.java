@@ -74,13 +74,20 @@ final class PressureReading {
         };
         @Nullable Double ratio = step(workings, Formula.BOOST_READING, sensor, readingRatio(inst, cal, target), inputs);
         @Nullable Double reached = step(workings, Formula.BOOST_REACHED, sensor, reached(inst, cal, target), inputs);
+        @Nullable Double excess = reached == null
+                ? null
+                : Double.valueOf(workings.step(
+                        Formula.BOOST_EXCESS,
+                        sensor.place(),
+                        (reached / target - 1) * 100,
+                        Input.computed("boostReachedKpa", reached),
+                        new Input("boostTargetKpa", target, ASSUMED)));
         if (ratio == null || reached == null) {
-            workings.cannot(sensor.place(), Sentence.of("prediction.why.sensor-range", Sentence.shown(target, 0)));
+            workings.cannot(sensor.place(), Sentence.of("prediction.why.sensor-range", new Amount(target, "kPa", 0)));
         }
         return ratio == null && reached == null
                 ? Optional.empty()
-                : Optional.of(
-                        new Prediction.Boost(ratio, reached, reached == null ? null : (reached / target - 1) * 100));
+                : Optional.of(new Prediction.Boost(ratio, reached, excess));
     }
 
     private static @Nullable Double step(

@@ -3,8 +3,8 @@ package org.bayhold.prediction;
 import java.util.List;
 
 /**
- * A sentence of the bundle with what it names: numbers rounded for reading, names of attributes, and categories, which
- * are shown by their labels.
+ * A sentence of the bundle with what it names: numbers rounded for reading, amounts, names of attributes, and categories,
+ * which are shown by their labels.
  */
 public record Sentence(String key, List<Object> arguments) {
     public Sentence {

@@ -4,6 +4,7 @@ import static org.bayhold.catalog.PartAttributes.TRANSFER;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.bayhold.catalog.Curve;
 import org.jspecify.annotations.Nullable;
@@ -63,18 +64,42 @@ final class TransferCurves {
         }
         double ratio = cal.at(signal) / flow;
         return ratio < READS_NOTHING
-                ? Point.without(flow, Sentence.of("prediction.why.reads-nothing", Sentence.shown(flow, 1)))
+                ? Point.without(flow, Sentence.of("prediction.why.reads-nothing", gPerS(flow)))
                 : Point.of(flow, ratio);
     }
 
+    private static Amount gPerS(double flow) {
+        return new Amount(flow, "g/s", 1);
+    }
+
     private static Point saturatedAt(double flow, double limit) {
-        return Point.without(
-                flow, Sentence.of("prediction.why.saturated", Sentence.shown(flow, 1), Sentence.shown(limit, 1)));
+        return Point.without(flow, Sentence.of("prediction.why.saturated", gPerS(flow), gPerS(limit)));
     }
 
     private static Point belowTable(double flow, double limit) {
-        return Point.without(
-                flow, Sentence.of("prediction.why.below-table", Sentence.shown(flow, 1), Sentence.shown(limit, 1)));
+        return Point.without(flow, Sentence.of("prediction.why.below-table", gPerS(flow), gPerS(limit)));
+    }
+
+    /** The two tables of a sensor that differs, where both are recorded and of one kind. */
+    static Optional<TransferCurves> of(Seat sensor) {
+        Optional<Curve> cal = TRANSFER.in(sensor.reference().attributes());
+        return TRANSFER.in(sensor.fitted().attributes())
+                .flatMap(inst -> cal.map(known -> new TransferCurves(inst, known)))
+                .filter(TransferCurves::areOfOneKind);
+    }
+
+    boolean hasRatioAt(double flow) {
+        return at(flow).ratio() != null;
+    }
+
+    /** Below it nothing is said: where the one table begins, or the flow at which the other would. */
+    double lowestFlow() {
+        return cal.first() <= inst.first() ? inst.lowest() : inst.at(Math.min(cal.first(), inst.last()));
+    }
+
+    /** Above it the sensor is saturated. */
+    double highestFlow() {
+        return cal.last() >= inst.last() ? inst.highest() : inst.at(Math.max(cal.last(), inst.first()));
     }
 
     /** The factor of a sensor that differs; empty where it has none, which is then on record. */
@@ -99,15 +124,15 @@ final class TransferCurves {
     }
 
     private Optional<Factor> factor(Seat sensor, Workings workings) {
-        List<Input> flows = new ArrayList<>(List.of(workings.assumes.idleAirflow(), workings.assumes.cruiseAirflow()));
-        workings.assumes.peakAirflow().ifPresent(flows::add);
+        List<Input> flows = workings.flows();
         List<Input> ratios = new ArrayList<>();
         double worst = 1;
         for (Input flow : flows) {
             Point point = at(flow.value());
             if (point.ratio() != null) {
-                double ratio = workings.step(Formula.TRANSFER, sensor.place(), point.ratio(), flow);
-                ratios.add(Input.computed(flow.name(), ratio));
+                double ratio =
+                        workings.step(Formula.TRANSFER, sensor.place(), point.ratio(), read(flow, point.ratio()));
+                ratios.add(Input.computed(named(flow), ratio));
                 worst = ratios.size() == 1 || isWorse(ratio, worst) ? ratio : worst;
             } else if (point.why() != null) {
                 workings.cannot(sensor.place(), point.why());
@@ -119,6 +144,23 @@ final class TransferCurves {
         workings.step(Formula.TRANSFER_WORST, sensor.place(), worst, ratios.toArray(Input[]::new));
         Point idle = at(flows.get(0).value());
         return Optional.of(new Factor(worst, idle.ratio()));
+    }
+
+    /** The flow, the signal that it makes, and what the ECU takes that for. */
+    private Input[] read(Input flow, double ratio) {
+        return same
+                ? new Input[] {flow}
+                : new Input[] {
+                    flow,
+                    Input.computed("signal", inst.inverse(flow.value())),
+                    Input.computed("believedGPerS", ratio * flow.value())
+                };
+    }
+
+    /** {@code idleAirflowGPerS} has the ratio {@code airMeterRatioAtIdle}. */
+    private static String named(Input flow) {
+        String at = flow.name().replace("AirflowGPerS", "");
+        return "airMeterRatioAt" + at.substring(0, 1).toUpperCase(Locale.ROOT) + at.substring(1);
     }
 
     /** A half is as far from 1 as twice. */

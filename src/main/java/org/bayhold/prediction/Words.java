@@ -107,7 +107,9 @@ final class Words {
         }
         if (boost.reachedKpa() != null && boost.excessPercent() != null) {
             sentences.add(Sentence.of(
-                    "prediction.boost-reached", shown(boost.reachedKpa(), 0), shown(boost.excessPercent(), 1)));
+                    "prediction.boost-reached",
+                    new Amount(boost.reachedKpa(), "kPa", 0),
+                    shown(boost.excessPercent(), 1)));
         }
     }
 

@@ -14,13 +14,36 @@ import org.jspecify.annotations.Nullable;
 final class Workings {
     final Build build;
     final Assumptions assumes;
+    private final List<Input> flows;
     private final List<Step> steps = new ArrayList<>();
     private final List<Share> shares = new ArrayList<>();
     private final List<NotComputable> notComputable = new ArrayList<>();
 
     Workings(Build build) {
+        this(build, flows(new Assumptions(build.assumes())));
+    }
+
+    /** @param flows at which what goes by the airflow is worked out, the idle first */
+    private Workings(Build build, List<Input> flows) {
         this.build = build;
         this.assumes = new Assumptions(build.assumes());
+        this.flows = flows;
+    }
+
+    /** The same car, of which only one airflow is asked. */
+    static Workings at(Build build, double flowGPerS) {
+        return new Workings(build, List.of(Input.computed("airflowGPerS", flowGPerS)));
+    }
+
+    private static List<Input> flows(Assumptions assumes) {
+        List<Input> flows = new ArrayList<>(List.of(assumes.idleAirflow(), assumes.cruiseAirflow()));
+        assumes.peakAirflow().ifPresent(flows::add);
+        return flows;
+    }
+
+    /** The airflows at which a sensor is read. {@code docs/prediction.md, P6}. */
+    List<Input> flows() {
+        return flows;
     }
 
     List<Step> steps() {

@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
 import org.bayhold.page.SiteTime;
+import org.bayhold.page.Units;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.security.core.Authentication;
@@ -38,6 +39,17 @@ class Ui {
     /** A new key for a form, by which a second click is known to be the same. */
     public String once() {
         return UUID.randomUUID().toString();
+    }
+
+    /** The units in which whoever is signed in reads. */
+    public Units units() {
+        Caller caller = caller();
+        return caller == null ? Units.METRIC : caller.units();
+    }
+
+    /** A figure of SI with its unit, as whoever is signed in reads it; {@code decimals} are those in SI. */
+    public String amount(@Nullable Number figure, String unit, int decimals) {
+        return figure == null ? "" : units().show(figure.doubleValue(), unit, decimals);
     }
 
     public String time(@Nullable Instant at) {

@@ -67,7 +67,9 @@ public abstract class PolicyOnAPage implements OnADatabase {
 
         one.sends("/policy", with("readBackMaxAgeHours", "36")).is(200);
 
-        assertThat(other.sends("/policy", with("secondPersonRequired", "YES")).is(412).text())
+        assertThat(other.sends("/policy", with("secondPersonRequired", "YES"))
+                        .is(412)
+                        .text())
                 .contains("Somebody else has set the policy");
         assertThat(shop().policy().path("readBackMaxAgeHours").asInt()).isEqualTo(36);
         assertThat(shop().policy().path("secondPersonRequired").asBoolean()).isFalse();

@@ -35,6 +35,8 @@ public abstract class PredictedMismatches implements OnADatabase {
         assertThat(car.gate().risk()).isEqualTo("EXTREME");
         assertThat(car.gate().decision()).isEqualTo("HOLD");
         assertThat(Answer.textOf(car.openItem().json().path("risk"))).isEqualTo("EXTREME");
+        assertThat(shop().visitor(Role.TECH).opens("/cars/" + car.id()).is(200).text())
+                .contains("Alone, it makes lambda 1.223 where 1.000 is asked for.");
     }
 
     @Test

@@ -40,8 +40,12 @@ import org.bayhold.identity.Role;
 import org.bayhold.obd.CodeTopic;
 import org.bayhold.obd.Readiness;
 import org.bayhold.obd.TroubleCode;
+import org.bayhold.page.Units;
 import org.bayhold.prediction.Assumptions;
+import org.bayhold.prediction.Formula;
+import org.bayhold.prediction.Input;
 import org.bayhold.prediction.Risk;
+import org.bayhold.prediction.Sweep;
 import org.bayhold.refusal.Code;
 import org.bayhold.vehicle.Baseline;
 import org.bayhold.vehicle.Vin;
@@ -107,6 +111,13 @@ class BundleTest {
                     both(names(Fact.ClearanceBasis.values()), Set.of("CAUSES_VOIDED")),
                     names(Fact.HandoffBasis.values())),
             family("risk.", names(Risk.values())),
+            family("flow.", names(Sweep.Named.values())),
+            family("origin.", names(Input.Origin.values())),
+            family("formula.", names(Formula.values())),
+            family("how.", names(Formula.values())),
+            family("input.", InputNames.ALL),
+            family("units.", names(Units.values())),
+            family("pictures.", Set.of("not-known")),
             family("next.", failures()),
             family("refused.", ends(Code.values(), Code::slug)),
             family("said.flash.", names(Fact.Outcome.values())),

@@ -31,13 +31,19 @@ final class PureRules {
                     "Risks",
                     "Policies",
                     "Question",
-                    "Decision"),
+                    "Decision",
+                    "Plot",
+                    "LambdaPicture",
+                    "ContributionPicture",
+                    "DutyPicture"),
             "audit",
             List.of("Judging", "Stretch", "Judged"),
             "vehicle",
             List.of("Vin", "CheckCharacter"),
             "catalog",
-            List.of("EffectGroups", "Category", "PartAttributes", "AttributeSet", "Curve"));
+            List.of("EffectGroups", "Category", "PartAttributes", "AttributeSet", "Curve"),
+            "page",
+            List.of("Units", "Axis"));
     private static final Set<String> PURE_THROUGHOUT = Set.of("obd", "prediction");
     /** The gate logs a check that could not run. */
     private static final String MAY_LOG = "Gate";

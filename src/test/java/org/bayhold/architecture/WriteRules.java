@@ -55,7 +55,7 @@ final class WriteRules {
             "RetuneItemRow",
             Set.of("joined", "closed", "planned"),
             "UserRow",
-            Set.of("change", "newPassword"));
+            Set.of("change", "newPassword", "chooseUnits"));
 
     static final ArchRule ONLY_THE_NAMED_WRITE =
             classes().should(Broken.by("write that is not named in WriteRules.WRITERS", WriteRules::unnamedWrites));

@@ -46,6 +46,9 @@ abstract class DemoShopContract {
                     "the customer put the stock part back at home, which the calibration still covers", "CLEAR [] in"),
             Map.entry("a new engine that is being run in, out with its limits", "HOLD [] CLEAR"),
             Map.entry("flashed for the dynamometer only", "HOLD [PART_CHANGED, TRANSFER_FLASHED] in"),
+            Map.entry(
+                    "another intake and other injectors than its calibration was written for, which pictures tell",
+                    "HOLD [PART_CHANGED] in"),
             Map.entry("an install written down a day late, after the car had left", "HOLD [LATE_RECORD] CLEAR"),
             Map.entry("a European VIN, and a record of the wrong car that was struck out", "CLEAR [] in"),
             Map.entry(

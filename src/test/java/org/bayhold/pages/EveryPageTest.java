@@ -1,6 +1,8 @@
 package org.bayhold.pages;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.bayhold.support.Facts.aCar;
+import static org.bayhold.support.Facts.aPart;
 import static org.bayhold.support.Facts.fit;
 
 import java.util.List;
@@ -80,9 +82,27 @@ class EveryPageTest {
                 screen.to("/users").isAccessible();
                 screen.follow(Role.AUDITOR.user()).isAccessible();
                 screen.to("/password").isAccessible();
+                screen.to("/settings").isAccessible();
             }
             try (Screen screen = windows.open(shop(), look, true)) {
                 screen.to("/sign-in").isAccessible();
+            }
+        }
+    }
+
+    /** What is folded is not looked at: the tables of the pictures, and how the numbers come about. */
+    @Test
+    void whatIsFoldedIsAccessibleToo(Windows windows) {
+        String drawn = "/cars/" + aCarThatIsDrawn().id();
+        for (Look look : List.of(Look.TABLET, Look.TABLET.dark(), Look.PHONE, Look.DESK)) {
+            try (Screen screen = windows.open(shop(), Role.MANAGER, look, true)) {
+                screen.to(drawn);
+                Object unfolded = screen.page()
+                        .evaluate(
+                                "() => { const all = document.querySelectorAll('.plot details, .trace, .trace details');"
+                                        + " all.forEach(one => one.open = true); return all.length }");
+                assertThat((Integer) unfolded).as("pictures and steps").isGreaterThan(6);
+                screen.isAccessible();
             }
         }
     }
@@ -94,6 +114,7 @@ class EveryPageTest {
         Answer handoff = finished.car().handsOver();
         String held = "/cars/" + car.id();
         Part injectors = shop().aPartFor("INJECTORS");
+        String drawn = "/cars/" + aCarThatIsDrawn().id();
         String record =
                 Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
         Answer advice = shop().as(Role.WRITER)
@@ -116,6 +137,8 @@ class EveryPageTest {
                 "/install",
                 "/install?car=northwind",
                 held,
+                drawn,
+                drawn + "/hand-over",
                 held + "/install",
                 held + "/flash",
                 held + "/ecu-check",
@@ -141,6 +164,39 @@ class EveryPageTest {
                 "/parts/new",
                 "/parts/" + finished.intake().id(),
                 "/records/" + record + "/strike-out");
+    }
+
+    /** A car of which every picture can be made. */
+    private Car aCarThatIsDrawn() {
+        List<Part> written = List.of(
+                part("AIR_INTAKE", Body.of("sensorBoreMm", 66)),
+                part("AIRFLOW_SENSOR", Body.of("transfer", table(1))),
+                part("INJECTORS", injectors(440)),
+                part("FUEL", Body.of("ethanolPercent", 5)));
+        Car car = shop().registers(aCar());
+        RevisionDraft draft = RevisionDraft.forThe(car).with("assumes", Body.of("peakAirflowGPerS", 180));
+        for (Part part : written) {
+            car.fits(part);
+            draft = draft.covers(part);
+        }
+        car.flashes(shop().issues(draft));
+        car.fits(part("AIR_INTAKE", Body.of("sensorBoreMm", 73)));
+        car.fits(part("AIRFLOW_SENSOR", Body.of("transfer", table(0.8))));
+        car.fits(part("INJECTORS", injectors(600)));
+        return car;
+    }
+
+    private Part part(String category, Body attributes) {
+        return shop().catalogues(aPart(category).with("attributes", attributes));
+    }
+
+    private static Body injectors(double flow) {
+        return Body.of("flowCcPerMin", flow).with("ratedPressureKpa", 300);
+    }
+
+    private static List<List<Double>> table(double scale) {
+        return List.of(
+                List.of(0.5, scale), List.of(1.0, 8 * scale), List.of(2.0, 40 * scale), List.of(4.0, 200 * scale));
     }
 
     /** Two parts were changed and only one of them has a calibration. */

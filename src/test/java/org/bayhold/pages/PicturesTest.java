@@ -21,6 +21,7 @@ class PicturesTest {
     void theDemoShopCanBeWalkedThrough(Windows windows) throws Exception {
         try (FreshBayhold demo = FreshBayhold.withTheDemoShop(FreshBayhold.Store.h2())) {
             tablet(windows, demo.shop());
+            desk(windows, demo.shop());
             dark(windows, demo.shop());
             phone(windows, demo.shop());
         }
@@ -38,6 +39,13 @@ class PicturesTest {
             screen.follow("Retunes").shows("risk EXTREME").fits().picture("retunes");
             screen.follow("Calibrations").fits().picture("calibrations");
             screen.to("/");
+            car(screen, "TS 9135").click();
+            screen.shows("The same in pictures")
+                    .unfold("How these numbers come about")
+                    .fits();
+            screen.to(screen.path() + "/ask").type("Add a part", "TW850").press("Answer");
+            screen.shows("Retune first.").fits().picture("ask");
+            screen.to("/");
             car(screen, "TS 2093").click();
             screen.shows(DONE).follow("The car through time").shows("Its time in one picture");
             screen.page().locator(".time-line").scrollIntoViewIfNeeded();
@@ -49,6 +57,16 @@ class PicturesTest {
             car(screen, "TS 2093").click();
             screen.follow("handed over CLEAR, certificate");
             screen.fits().picture("certificate");
+        }
+    }
+
+    private static void desk(Windows windows, Shop shop) {
+        try (Screen screen = windows.open(shop, Role.CALIBRATOR, Look.DESK, true)) {
+            screen.to("/");
+            car(screen, "TS 9135").click();
+            screen.shows("The same in pictures").fits();
+            screen.page().locator("#now-pictures").evaluate("heading => heading.scrollIntoView()");
+            screen.picture("prediction");
         }
     }
 

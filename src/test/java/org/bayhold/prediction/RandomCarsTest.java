@@ -44,6 +44,8 @@ class RandomCarsTest {
     private int withIdle;
     private int withBoost;
     private int withDuty;
+    private int withLine;
+    private int withTable;
 
     @Test
     void noCarMakesANumberThatIsNone() throws ReflectiveOperationException {
@@ -56,11 +58,15 @@ class RandomCarsTest {
                 assertFinite(prediction, where);
                 assertSound(prediction, where);
                 count(prediction);
+                Sweep sweep = Sweep.of(build, prediction);
+                assertFinite(sweep, where);
+                assertAgrees(sweep, prediction, where);
             }
         }
         if (CARS >= 5_000) {
             // the cars do reach every number
-            assertThat(List.of(withMixture, withIdle, withBoost, withDuty)).allMatch(count -> count > CARS / 100);
+            assertThat(List.of(withMixture, withIdle, withBoost, withDuty, withLine, withTable))
+                    .allMatch(count -> count > CARS / 100);
         }
     }
 
@@ -69,6 +75,37 @@ class RandomCarsTest {
         withIdle += prediction.mixtureAtIdle() == null ? 0 : 1;
         withBoost += prediction.boost() == null ? 0 : 1;
         withDuty += prediction.injectorDutyPercent() == null ? 0 : 1;
+    }
+
+    /** The pictures, and the figures above them. {@code docs/prediction.md, P18}. */
+    private void assertAgrees(Sweep sweep, Prediction prediction, String where) {
+        Sweep.DutyLine duty = sweep.duty();
+        assertThat(duty == null).as(where).isEqualTo(prediction.injectorDutyPercent() == null);
+        assertThat(duty == null).as(where).isNotEqualTo(sweep.dutyNeeds().isEmpty());
+        Sweep.MixtureLine line = sweep.mixture();
+        if (line == null) {
+            return;
+        }
+        withLine++;
+        double before = 0;
+        for (Sweep.Point point : line.points()) {
+            assertThat(point.flowGPerS()).as(where).isGreaterThan(before).isBetween(line.fromGPerS(), line.toGPerS());
+            before = point.flowGPerS();
+        }
+        for (Sweep.Spot spot : line.spots()) {
+            Mixture there = spot.mixture();
+            if (there != null && spot.named() == Sweep.Named.IDLE) {
+                assertThat(there).as(where).isEqualTo(prediction.mixtureAtIdle());
+            } else if (there != null) {
+                assertThat(line.points()).as(where).contains(new Sweep.Point(spot.flowGPerS(), there));
+            }
+        }
+        withTable += line.tableEndsGPerS() == null ? 0 : 1;
+        // without a table that goes by the airflow, the line is the lambda at load
+        boolean goesByTheAirflow = prediction.trace().stream().anyMatch(step -> step.formula() == Formula.TRANSFER);
+        if (!goesByTheAirflow && line.tableEndsGPerS() == null && line.tableBeginsGPerS() == null) {
+            assertThat(line.points()).as(where).extracting(Sweep.Point::mixture).containsOnly(prediction.mixture());
+        }
     }
 
     private static void assertSound(Prediction prediction, String where) {

@@ -87,7 +87,9 @@ class TransferCurvesTest {
     void beyondTheTableItIsSaturatedAndSaysWhere() {
         TransferCurves.Point beyond = new TransferCurves(curve(TUBE_62), curve(TUBE_71)).at(140);
         assertThat(beyond.ratio()).isNull();
-        assertThat(beyond.why()).isEqualTo(Sentence.of("prediction.why.saturated", 140.0, 133.3));
+        assertThat(beyond.why())
+                .isEqualTo(Sentence.of(
+                        "prediction.why.saturated", new Amount(140, "g/s", 1), new Amount(480 / KG_PER_H, "g/s", 1)));
         Prediction read = car(table(TUBE_62), table(TUBE_71))
                 .assuming("peakAirflowGPerS", 140)
                 .predicted();
@@ -105,7 +107,7 @@ class TransferCurvesTest {
         double limit = new MonotoneCubic(curve(TUBE_71)).at(4.4578);
         assertThat(curves.at(limit * 1.001).why())
                 .isEqualTo(Sentence.of(
-                        "prediction.why.saturated", Sentence.shown(limit * 1.001, 1), Sentence.shown(limit, 1)));
+                        "prediction.why.saturated", new Amount(limit * 1.001, "g/s", 1), new Amount(limit, "g/s", 1)));
         assertThat(curves.at(limit * 0.999).ratio()).isNotNull();
     }
 

@@ -99,6 +99,7 @@ public final class Screen implements AutoCloseable {
     }
 
     public Screen shows(String text) {
+        page.waitForLoadState(); // a page that is still coming shows its beginning
         assertThat(page.locator("main").innerText()).as("at %s", page.url()).contains(text);
         return this;
     }
@@ -109,6 +110,7 @@ public final class Screen implements AutoCloseable {
     }
 
     public String gate() {
+        page.waitForLoadState();
         return page.locator(".state strong").first().innerText();
     }
 
