@@ -15,12 +15,21 @@ interface FactRows extends JpaRepository<FactRow, UUID> {
      */
     @Modifying(flushAutomatically = true)
     @Query(value = """
-            insert into fact (id, vehicle_id, seq, kind, effective_at, recorded_at, recorded_by, basis, failed_checks)
-            select :id, h.chain_id, :seq, 'HANDED_OVER', :effectiveAt, :recordedAt, :by, 'CLEAR', :failedChecks
+            insert into fact (id, vehicle_id, seq, kind, effective_at, recorded_at, recorded_by, basis, failed_checks,
+                              rules)
+            select :id, h.chain_id, :seq, 'HANDED_OVER', :effectiveAt, :recordedAt, :by, 'CLEAR', :failedChecks,
+                   cast(:rules as integer)
             from chain_head h where h.chain_id = :vehicleId and h.seq = :seq and h.open_item_id is null
             """, nativeQuery = true)
     int insertClearHandover(
-            UUID id, UUID vehicleId, long seq, Instant effectiveAt, Instant recordedAt, UUID by, int failedChecks);
+            UUID id,
+            UUID vehicleId,
+            long seq,
+            Instant effectiveAt,
+            Instant recordedAt,
+            UUID by,
+            int failedChecks,
+            @Nullable Integer rules);
 
     @Query("select distinct f.vehicleId from FactRow f where f.partSpecId = ?1")
     List<UUID> carsOnWhichThePartWasChanged(UUID partSpecId);

@@ -75,7 +75,8 @@ public final class OpenCar {
                 stamp.effectiveAt(),
                 stamp.recordedAt(),
                 stamp.by(),
-                fact.failedChecks());
+                fact.failedChecks(),
+                fact.rules());
         if (written != 1) {
             throw new IllegalStateException("the database refuses a CLEAR handover that the gate let through");
         }

@@ -19,9 +19,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  */
 public final class UnlockedHandover implements BeanPostProcessor {
     private static final String COLUMNS = "insert into fact"
-            + " (id, vehicle_id, seq, kind, effective_at, recorded_at, recorded_by, basis, failed_checks)";
+            + " (id, vehicle_id, seq, kind, effective_at, recorded_at, recorded_by, basis, failed_checks, rules)";
     private static final String VALUES =
-            " select cast(? as uuid), h.chain_id, ?, 'HANDED_OVER', ?, ?, cast(? as uuid), 'CLEAR', ?"
+            " select cast(? as uuid), h.chain_id, ?, 'HANDED_OVER', ?, ?, cast(? as uuid), 'CLEAR', ?, cast(? as integer)"
                     + " from chain_head h where h.chain_id = ?";
     private static final String CONDITION = " and h.seq = ? - 1 and h.open_item_id is null";
 
@@ -67,7 +67,7 @@ public final class UnlockedHandover implements BeanPostProcessor {
         JdbcClient.StatementSpec insert = application
                 .getBean(JdbcClient.class)
                 .sql(COLUMNS + VALUES + (conditional ? CONDITION : ""))
-                .params(values[0], values[2], values[3], values[4], values[5], values[6], values[1]);
+                .params(values[0], values[2], values[3], values[4], values[5], values[6], values[7], values[1]);
         return (conditional ? insert.param(values[2]) : insert).update();
     }
 }
