@@ -15,6 +15,8 @@ final class FlowPoints {
     private static final double CELL_RATIO = 1.25;
     private static final int BATCHES = 64;
     private static final double BATCH_SECONDS = 8;
+    /** Batches with no more between them belong to one stretch of driving, and resemble each other. */
+    private static final double NEIGHBOUR_SECONDS = 10;
 
     private final Cell[] cells = new Cell[CELLS];
     private AirSource source = AirSource.NONE;
@@ -35,9 +37,12 @@ final class FlowPoints {
             double flow,
             double inverseFlow,
             double trim,
+            double beginSeconds,
             double endSeconds,
             long firstRow,
             long lastRow) {
+        static final Batch NOTHING = new Batch(0, 0, 0, 0, 0, 0, 0, 0);
+
         static Batch of(Segment segment) {
             double by = segment.seconds();
             return new Batch(
@@ -45,6 +50,7 @@ final class FlowPoints {
                     segment.flow() * by,
                     segment.inverseFlow() * by,
                     segment.trim() * by,
+                    segment.endSeconds() - by,
                     segment.endSeconds(),
                     segment.firstRow(),
                     segment.lastRow());
@@ -56,6 +62,7 @@ final class FlowPoints {
                     flow + later.flow,
                     inverseFlow + later.inverseFlow,
                     trim + later.trim,
+                    beginSeconds,
                     later.endSeconds,
                     firstRow,
                     later.lastRow);
@@ -64,7 +71,7 @@ final class FlowPoints {
 
     private static final class Cell {
         private final List<Batch> full = new ArrayList<>();
-        private Batch growing = new Batch(0, 0, 0, 0, 0, 0, 0);
+        private Batch growing = Batch.NOTHING;
         private double target = BATCH_SECONDS;
 
         void add(Segment segment) {
@@ -72,7 +79,7 @@ final class FlowPoints {
             growing = growing.seconds() == 0 ? batch : growing.and(batch);
             if (growing.seconds() >= target) {
                 full.add(growing);
-                growing = new Batch(0, 0, 0, 0, 0, 0, 0);
+                growing = Batch.NOTHING;
                 if (full.size() == BATCHES) {
                     halve();
                 }
@@ -122,7 +129,7 @@ final class FlowPoints {
     /**
      * A point of the picture and of the fit.
      *
-     * @param follows whether the point before it is its neighbour in the same cell
+     * @param follows whether it goes on where the point before it ended
      */
     record Point(
             double seconds,
@@ -137,7 +144,7 @@ final class FlowPoints {
     List<Point> points() {
         List<Point> points = new ArrayList<>();
         for (Cell cell : cells) {
-            boolean follows = false;
+            double before = Double.NaN;
             for (Batch batch : cell.all()) {
                 double by = batch.seconds();
                 points.add(new Point(
@@ -145,10 +152,10 @@ final class FlowPoints {
                         batch.flow() / by,
                         batch.inverseFlow() / by,
                         batch.trim() / by,
-                        follows,
+                        batch.beginSeconds() - before < NEIGHBOUR_SECONDS,
                         batch.firstRow(),
                         batch.lastRow()));
-                follows = true;
+                before = batch.endSeconds();
             }
         }
         return points;

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Weighted regression by Huber's M-estimator, iterated: what lies far off counts less, and a few bad points move nothing.
- * Its standard errors follow Huber 1981, section 7.6 (from memory), and grow with the correlation of neighbours. {@code
- * docs/drive-log.md, D10}.
+ * Its standard errors follow Huber 1981, section 7.6 (from memory), grow with the correlation of neighbours, and are
+ * widened where there are few stretches of driving, so that two of them hold 95 %. {@code docs/drive-log.md, D10}.
  */
 final class RobustFit {
     /** 95 % as efficient as least squares where the noise is normal (Huber 1964, from memory). */
@@ -88,11 +88,36 @@ final class RobustFit {
         }
         double correlation = correlation(residuals, relative, scale, follows);
         double[] errors = standardErrors(columns, y, relative, residuals, scale);
-        double inflation = Math.sqrt((1 + correlation) / (1 - correlation));
+        double inflation =
+                Math.sqrt(inflation(correlation, follows)) * Student.widening(stretches(follows) - columns.length);
         for (int j = 0; j < errors.length; j++) {
             errors[j] *= inflation;
         }
         return new Result(solution.coefficients(), errors, correlation);
+    }
+
+    /** Points that follow each other without a break are one stretch. */
+    private static int stretches(boolean[] follows) {
+        int stretches = 0;
+        for (boolean follow : follows) {
+            stretches += follow ? 0 : 1;
+        }
+        return stretches;
+    }
+
+    /**
+     * By how much the variance of a mean grows where points come in stretches of neighbours whose correlation fades with
+     * their distance: that of a first-order process, cut at the mean length of a stretch.
+     */
+    static double inflation(double correlation, boolean[] follows) {
+        double length = follows.length / (double) Math.max(1, stretches(follows));
+        double inflation = 1;
+        double power = 1;
+        for (int lag = 1; lag < length; lag++) {
+            power *= correlation;
+            inflation += 2 * (1 - lag / length) * power;
+        }
+        return inflation;
     }
 
     private static boolean isClose(double[] one, double[] other) {
