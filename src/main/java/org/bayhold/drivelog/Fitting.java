@@ -48,6 +48,19 @@ final class Fitting {
                         .toList());
     }
 
+    /** Over time, of the points from one flow to another; NaN where there are none. */
+    private static double mean(List<Point> points, double from, double to) {
+        double seconds = 0;
+        double sum = 0;
+        for (Point point : points) {
+            if (point.flow() >= from && point.flow() <= to) {
+                seconds += point.seconds();
+                sum += point.trim() * point.seconds();
+            }
+        }
+        return sum / seconds;
+    }
+
     private static RobustFit.@Nullable Result fit(List<Point> points, double[][] columns) {
         boolean[] follows = new boolean[points.size()];
         for (int i = 0; i < follows.length; i++) {
@@ -74,8 +87,16 @@ final class Fitting {
      * By how much the trim rises over the top third of the flow.
      *
      * @param percent over the whole of that third
+     * @param stepPercent between the means of its lower and of its upper half
      */
-    record Rise(double percent, double standardError, double fromFlow, double toFlow, long firstRow, long lastRow) {}
+    record Rise(
+            double percent,
+            double standardError,
+            double stepPercent,
+            double fromFlow,
+            double toFlow,
+            long firstRow,
+            long lastRow) {}
 
     /** Null where the top third holds too little. */
     static @Nullable Rise rise(List<Point> points) {
@@ -96,6 +117,7 @@ final class Fitting {
                 : new Rise(
                         result.coefficient(1) * (highest - from),
                         result.standardError(1) * (highest - from),
+                        mean(top, (from + highest) / 2, highest) - mean(top, from, (from + highest) / 2),
                         from,
                         highest,
                         top.stream().mapToLong(Point::firstRow).min().orElse(0),

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What the corrections of the closed loop show. {@code docs/drive-log.md, D13}. */
 final class FuellingRules {
-    /** A trim that rises must be so many standard errors from one that does not: the top third is small. */
+    /** A trim that rises must be so many standard errors from one that does not, and its halves must show it: the third is small. */
     private static final double SURE_RISE = 3;
 
     private static final double LEAST_LIMIT_SECONDS = 3;
@@ -167,7 +167,8 @@ final class FuellingRules {
         Fitting.Rise rise = evidence.rise();
         if (rise == null
                 || rise.percent() <= evidence.thresholds().deliveryPercent()
-                || !(rise.percent() > SURE_RISE * rise.standardError())) {
+                || !(rise.percent() > SURE_RISE * rise.standardError())
+                || !(rise.stepPercent() > evidence.thresholds().deliveryPercent() / 2)) {
             return none();
         }
         return Stream.of(new Finding(

@@ -15,13 +15,16 @@ final class OpenPull {
     private static final double HELD_SECONDS = 0.3;
     private static final double BLOCK_SECONDS = 1;
     private static final double FLAT_SHARE = 0.003;
+    /** Two or three values may be alike by chance. */
+    private static final int FLAT_LEAST = 4;
+
     private static final int TRACE = 120;
     /** Of a four-stroke engine, a pulse in ms at a speed in rpm: percent of the time. */
     private static final double PULSE_TO_DUTY = 1 / 1_200.0;
 
     private final EngineFacts.@Nullable Injectors injectors;
-    private final Recent commanded = new Recent(DELAY_SECONDS);
-    private final Recent manifold = new Recent(HELD_SECONDS);
+    private final Recent commanded = new Recent(DELAY_SECONDS, 2);
+    private final Recent manifold = new Recent(HELD_SECONDS, 1);
     private final List<Moment> trace = new ArrayList<>();
     private int stride = 1;
     private int count;
@@ -45,6 +48,7 @@ final class OpenPull {
     private double airflow = Double.NaN;
     private double flatFrom;
     private double flatRpm;
+    private int flatCount;
     private double duty = Double.NaN;
 
     OpenPull(Sample sample, EngineFacts.@Nullable Injectors injectors) {
@@ -119,10 +123,12 @@ final class OpenPull {
         boolean isAbove = Double.isNaN(airflow) || now > airflow * (1 + FLAT_SHARE);
         if (isAbove || now < airflow * (1 - FLAT_SHARE)) {
             flatFrom = speed;
+            flatCount = 0;
         }
+        flatCount++;
         if (isAbove) {
             flatRpm = 0;
-        } else {
+        } else if (flatCount >= FLAT_LEAST) {
             flatRpm = Math.max(flatRpm, speed - flatFrom);
         }
         airflow = isAbove ? now : airflow;
@@ -131,7 +137,7 @@ final class OpenPull {
     private double duty(Sample sample, double speed) {
         double pulse = sample.of(Parameter.INJECTOR_PULSE);
         if (!Double.isNaN(pulse)) {
-            return pulse * speed * PULSE_TO_DUTY * 100;
+            return pulse * speed * PULSE_TO_DUTY;
         }
         double lambda = sample.has(Parameter.MEASURED_LAMBDA)
                 ? sample.of(Parameter.MEASURED_LAMBDA)

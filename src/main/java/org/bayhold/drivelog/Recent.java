@@ -5,21 +5,20 @@ final class Recent {
     private static final int ROOM = 64;
 
     private final double window;
+    private final int least;
     private final double[] times = new double[ROOM];
     private final double[] values = new double[ROOM];
     private int first;
     private int count;
 
-    Recent(double windowSeconds) {
+    /** @param least so many are kept, however long ago they were */
+    Recent(double windowSeconds, int least) {
         this.window = windowSeconds;
-    }
-
-    void clear() {
-        count = 0;
+        this.least = least;
     }
 
     void add(double time, double value) {
-        while (count > 0 && time - times[first] > window) {
+        while (count >= least && count > 0 && time - times[first] > window) {
             first = (first + 1) % ROOM;
             count--;
         }

@@ -8,6 +8,10 @@ import java.util.Set;
 final class Fed {
     private Fed() {}
 
+    static Judgement judge(MadeDrive made) {
+        return judge(made, EngineFacts.UNKNOWN);
+    }
+
     static Judgement judge(MadeDrive made, EngineFacts facts) {
         Drive drive = new Drive(facts, Thresholds.DEFAULTS);
         Sample sample = new Sample();
@@ -27,6 +31,9 @@ final class Fed {
             put(sample, Parameter.ACCELERATOR, row.accelerator());
             put(sample, Parameter.SHORT_TRIM_1, row.short1());
             put(sample, Parameter.LONG_TRIM_1, row.long1());
+            put(sample, Parameter.SHORT_TRIM_2, row.short2());
+            put(sample, Parameter.LONG_TRIM_2, row.long2());
+            put(sample, Parameter.INJECTOR_PULSE, row.pulse());
             put(sample, Parameter.FUEL_SYSTEM_STATUS, row.status() == 2 ? 1 : 0);
             put(sample, Parameter.COMMANDED_RATIO, row.commanded());
             put(sample, Parameter.MEASURED_LAMBDA, row.lambda());

@@ -219,7 +219,8 @@ final class MadeDrive {
         double commanded = full ? 0.85 : 1;
         boolean closed = !full && coolant > 70;
         disturbance += (-disturbance * STEP / 1.5) + 0.012 * noise * Math.sqrt(STEP) * random.nextGaussian();
-        double need = air / believed * (1 + disturbance);
+        // what unsettles the mixture, vapours of the tank above all, is less beside the air of full load
+        double need = air / believed * (1 + (full ? disturbance / 2 : disturbance));
         if (air > pumpLimit) {
             need *= 1 + (air - pumpLimit) / pumpLimit;
         }
@@ -278,7 +279,7 @@ final class MadeDrive {
                 round(measured * (1 + 0.004 * noise * random.nextGaussian()), 0.001),
                 full ? round(knock * random.nextDouble(), 0.1) : 0,
                 round(speed, 1),
-                round(1 + each / 14.7 / 0.745 / 0.5 * 6, 0.001),
+                round(1 + each / (14.7 * commanded) / 0.745 / 0.011, 0.001),
                 round(believed * 120 / rpm / DISPLACEMENT_L / 1.184 * 100, 100 / 255.0));
     }
 
