@@ -85,14 +85,23 @@ public final class DriveLogs {
                 BadShare.of(found, frame.moments(), timeline.totalSeconds()));
     }
 
+    /** The library wraps what goes wrong in our own hands; a fault of ours must not pass for one of the file. */
+    private static RefusedLogException refusal(CsvParseException wrong, long row) {
+        if (wrong.getCause() instanceof RowsHandler.TooLongException) {
+            return new RefusedLogException(Refused.LINE_TOO_LONG, row);
+        }
+        if (wrong.getCause() instanceof RuntimeException fault) {
+            throw fault;
+        }
+        return new RefusedLogException(Refused.BROKEN_QUOTES, row);
+    }
+
     private static void pass(TextSource source, Layout layout, RowsHandler rows)
             throws IOException, RefusedLogException {
         try (CsvReader<Boolean> reader = Head.reader(layout.separator()).build(rows, source.reader())) {
             reader.forEach(row -> {});
-        } catch (RowsHandler.TooLongException tooLong) {
-            throw new RefusedLogException(Refused.LINE_TOO_LONG, tooLong.row());
         } catch (CsvParseException wrong) {
-            throw new RefusedLogException(Refused.BROKEN_QUOTES, rows.row());
+            throw refusal(wrong, rows.row());
         } catch (UncheckedIOException failed) {
             if (failed.getCause() instanceof CountedBytes.OverTheLimitException) {
                 throw new RefusedLogException(Refused.OVER_THE_LIMIT, rows.row());

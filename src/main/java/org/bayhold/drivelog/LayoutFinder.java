@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.bayhold.drivelog.Head.Row;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +20,10 @@ final class LayoutFinder {
     private static final Set<String> NAME = Set.of("parameter", "parametername", "name", "pid", "signal", "channel");
     private static final Set<String> VALUE = Set.of("value", "reading", "parametervalue");
     private static final Set<String> UNIT = Set.of("unit", "units", "uom");
+
+    private static final Pattern THOUSANDS_AND_COMMA = Pattern.compile("[+-]?\\d{1,3}([.]\\d{3})+,\\d+");
+    private static final Pattern WITH_POINT = Pattern.compile("[+-]?\\d*[.]\\d+([eE][+-]?\\d+)?");
+    private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d*,\\d+([eE][+-]?\\d+)?");
 
     private final Recognition recognition;
     private final boolean hasRate;
@@ -235,11 +240,11 @@ final class LayoutFinder {
         for (Row row : body) {
             for (int index : read) {
                 String text = row.field(index).strip();
-                if (text.matches("[+-]?\\d{1,3}([.]\\d{3})+,\\d+")) {
+                if (THOUSANDS_AND_COMMA.matcher(text).matches()) {
                     return ',';
                 }
-                points += text.matches("[+-]?\\d*[.]\\d+([eE][+-]?\\d+)?") ? 1 : 0;
-                commas += text.matches("[+-]?\\d*,\\d+([eE][+-]?\\d+)?") ? 1 : 0;
+                points += WITH_POINT.matcher(text).matches() ? 1 : 0;
+                commas += WITH_COMMA.matcher(text).matches() ? 1 : 0;
             }
         }
         return commas > 0 && (points == 0 || (commas > points && separator != ',')) ? ',' : '.';

@@ -127,12 +127,14 @@ final class Names {
     /** The parameter of a heading; null where it is none. */
     static @Nullable Named of(String heading) {
         String text = heading.strip();
-        if (text.isEmpty() || text.length() > LONGEST) {
+        if (text.length() > LONGEST || text.chars().noneMatch(Character::isLetter)) {
             return null;
         }
         Parameter whole = KNOWN.get(plain(text));
         if (whole != null) {
-            return new Named(whole, null, null);
+            // a sign is no letter of a name
+            boolean isPercent = whole.dimension() == Dimension.PERCENT && text.indexOf('%') >= 0;
+            return new Named(whole, isPercent ? Unit.PERCENT : null, null);
         }
         Matcher brackets = BRACKETS.matcher(text);
         String inside = null;
@@ -157,10 +159,6 @@ final class Names {
                     return new Named(parameter, unit, null);
                 }
             }
-        }
-        if (text.endsWith("%")) {
-            Parameter parameter = KNOWN.get(plain(text.substring(0, text.length() - 1)));
-            return parameter == null ? null : named(parameter, "%");
         }
         return null;
     }

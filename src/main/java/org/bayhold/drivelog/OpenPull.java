@@ -14,6 +14,9 @@ final class OpenPull {
 
     private static final double HELD_SECONDS = 0.3;
     private static final double BLOCK_SECONDS = 1;
+    /** One reading is no evidence: of a slow log more than a second is taken. */
+    private static final int BLOCK_READINGS = 3;
+
     private static final double FLAT_SHARE = 0.003;
     /** Two or three values may be alike by chance. */
     private static final int FLAT_LEAST = 4;
@@ -41,6 +44,7 @@ final class OpenPull {
     private double blockLean;
     private double blockRich;
     private double blockSeconds;
+    private int blockCount;
     private double leanest = Double.NEGATIVE_INFINITY;
     private double richest = Double.POSITIVE_INFINITY;
     private double pressure = Double.NaN;
@@ -101,19 +105,21 @@ final class OpenPull {
         blockLean += (measured / commanded.highest() - 1) * by;
         blockRich += (measured / commanded.lowest() - 1) * by;
         blockSeconds += by;
-        if (blockSeconds >= BLOCK_SECONDS) {
+        blockCount++;
+        if (blockSeconds >= BLOCK_SECONDS && blockCount >= BLOCK_READINGS) {
             endBlock();
         }
     }
 
     private void endBlock() {
-        if (blockSeconds >= BLOCK_SECONDS / 2) {
+        if (blockSeconds >= BLOCK_SECONDS / 2 && blockCount >= BLOCK_READINGS) {
             leanest = Math.max(leanest, blockLean / blockSeconds);
             richest = Math.min(richest, blockRich / blockSeconds);
         }
         blockLean = 0;
         blockRich = 0;
         blockSeconds = 0;
+        blockCount = 0;
     }
 
     private void flow(double now, double speed) {

@@ -26,17 +26,6 @@ abstract class RowsHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     static final class TooLongException extends RuntimeException {
         @Serial
         private static final long serialVersionUID = 1L;
-
-        private final long row;
-
-        private TooLongException(long row) {
-            super("row " + row);
-            this.row = row;
-        }
-
-        long row() {
-            return row;
-        }
     }
 
     @Override
@@ -51,7 +40,7 @@ abstract class RowsHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     protected final void handleField(int index, char[] buffer, int offset, int fieldLength, boolean quoted) {
         length += fieldLength;
         if (index >= Head.COLUMNS || length > LONGEST_ROW) {
-            throw new TooLongException(row);
+            throw new TooLongException();
         }
         if (isBody) {
             field(index, buffer, offset, fieldLength);

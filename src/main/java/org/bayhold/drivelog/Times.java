@@ -1,5 +1,8 @@
 package org.bayhold.drivelog;
 
+import java.util.Locale;
+import java.util.regex.Pattern;
+
 /**
  * Times of rows, in seconds: a number, or a time of day with or without a date before it. Only differences count, so the
  * date is not read; a clock that passes midnight goes on. {@code docs/drive-log.md, D5}.
@@ -7,6 +10,11 @@ package org.bayhold.drivelog;
 final class Times {
     private static final double DAY = 86_400;
     private static final int LONGEST = 40;
+    private static final double MIDNIGHT = 1;
+    private static final double NOON = 2;
+    private static final Pattern SECONDS = Pattern.compile("\\d{1,2}([.,]\\d{0,12})?");
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,4}");
+    private static final Pattern ZONE = Pattern.compile("Z|UTC|[+-]\\d\\d:?\\d?\\d?");
 
     private final Numbers numbers;
     private final double factor;
@@ -73,19 +81,16 @@ final class Times {
         return seconds;
     }
 
-    private static final double MIDNIGHT = 1;
-    private static final double NOON = 2;
-
     /** What stands behind a clock: nothing, a half of the day, a zone; negative where it is none of these. */
     private static double halfOfTheDay(String rest) {
-        String plain = rest.strip().toUpperCase(java.util.Locale.ROOT).replace(".", "");
+        String plain = rest.strip().toUpperCase(Locale.ROOT).replace(".", "");
         if (plain.equals("AM")) {
             return MIDNIGHT;
         }
         if (plain.equals("PM")) {
             return NOON;
         }
-        return plain.matches("|Z|UTC|[+-]\\d\\d:?\\d?\\d?") ? 0 : -1;
+        return plain.isEmpty() || ZONE.matcher(plain).matches() ? 0 : -1;
     }
 
     private static boolean isAfterADate(String text, int at) {
@@ -103,7 +108,6 @@ final class Times {
 
     /** A whole number, the last one with decimals behind a point or a comma; negative where it is none. */
     private static double part(String text, boolean last) {
-        String pattern = last ? "\\d{1,2}([.,]\\d{0,12})?" : "\\d{1,4}";
-        return text.matches(pattern) ? Double.parseDouble(text.replace(',', '.')) : -1;
+        return (last ? SECONDS : WHOLE).matcher(text).matches() ? Double.parseDouble(text.replace(',', '.')) : -1;
     }
 }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The units in which a column may be given, and how each becomes the one that is judged in. {@code docs/drive-log.md, D4}. */
@@ -48,6 +49,7 @@ public enum Unit {
     STATUS(Dimension.STATUS, 1, "status", "code", "enum");
 
     private static final Map<Dimension, Map<String, Unit>> SPELLINGS = new HashMap<>();
+    private static final Pattern BLANKS = Pattern.compile("[\\s.]+");
 
     static {
         for (Unit unit : values()) {
@@ -100,7 +102,7 @@ public enum Unit {
     /** The unit of the kind that is written so; null where none is. */
     static @Nullable Unit of(Dimension dimension, String text) {
         Map<String, Unit> own = SPELLINGS.getOrDefault(dimension, Map.of());
-        String plain = text.toLowerCase(Locale.ROOT).replaceAll("[\\s.]+", "");
+        String plain = BLANKS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("");
         for (String form : List.of(
                 plain,
                 plain.replace('_', '/'),

@@ -44,6 +44,8 @@ final class MadeDrive {
     private double disturbance;
     private double measured = 1;
     private double sinceRow = 1;
+    private double fullError;
+    private double worstFullError;
 
     /** One row of a log, in the units of SAE J1979. */
     record Row(
@@ -219,20 +221,31 @@ final class MadeDrive {
         double commanded = full ? 0.85 : 1;
         boolean closed = !full && coolant > 70;
         disturbance += (-disturbance * STEP / 1.5) + 0.012 * noise * Math.sqrt(STEP) * random.nextGaussian();
-        // what unsettles the mixture, vapours of the tank above all, is less beside the air of full load
-        double need = air / believed * (1 + (full ? disturbance / 2 : disturbance));
+        double need = air / believed * (1 + disturbance);
         if (air > pumpLimit) {
             need *= 1 + (air - pumpLimit) / pumpLimit;
         }
         double one = correct(first, need * (1 - bankDifference / 2), closed);
         correct(second, need * (1 + bankDifference / 2), closed);
-        double lambda = commanded * (full ? one * (1 + fullLoadError) : one);
+        double mixture = full ? one * (1 + fullLoadError) : one;
+        double lambda = commanded * mixture;
+        worst(full, mixture - 1);
         measured += (lambda - measured) * STEP / EXHAUST_DELAY;
         sinceRow += STEP;
         if (sinceRow >= rowSeconds - 1e-9) {
             sinceRow = 0;
             rows.accept(row(full, closed, commanded, believed, air));
         }
+    }
+
+    /** How far from its command the engine truly burned over some second at full load, whatever any sensor says. */
+    private void worst(boolean full, double error) {
+        fullError = full ? fullError + (error - fullError) * STEP / 0.5 : 0;
+        worstFullError = Math.max(worstFullError, Math.abs(fullError));
+    }
+
+    double worstFullLoadPercent() {
+        return worstFullError * 100;
     }
 
     /** A two-point loop with a proportional jump, and a slow one that takes over what stays; gives the mixture that results. */
