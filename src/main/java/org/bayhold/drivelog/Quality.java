@@ -35,11 +35,4 @@ public record Quality(
     boolean has(Parameter parameter) {
         return parameters.contains(parameter);
     }
-
-    long rows(Flaw.Kind kind) {
-        return flaws.stream()
-                .filter(flaw -> flaw.kind() == kind)
-                .mapToLong(Flaw::count)
-                .sum();
-    }
 }

@@ -1,6 +1,7 @@
 package org.bayhold.drivelog;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -34,9 +35,7 @@ class VerdictTest {
                 .mapToDouble(TrimMap.Cell::seconds)
                 .sum();
         assertThat(cells)
-                .isCloseTo(
-                        judgement.seconds().idle() + judgement.seconds().cruise(),
-                        org.assertj.core.api.Assertions.within(0.01));
+                .isCloseTo(judgement.seconds().idle() + judgement.seconds().cruise(), within(0.01));
     }
 
     @ParameterizedTest
@@ -101,6 +100,26 @@ class VerdictTest {
                 .as("nobody knows the displacement")
                 .isNull();
         assertThat(Logs.judge(Logs.without(rows, Parameter.AIRFLOW)).unjudged()).contains(Unjudged.ERROR_OVER_FLOW);
+    }
+
+    /** Air is what absolute load says by its definition, and goes before the ideal gas. */
+    @Test
+    void absoluteLoadStandsInForTheFlow() {
+        List<MadeDrive.Row> rows = new MadeDrive(4).withScale(8).withOffset(0.2).rows();
+        String[] lines = Logs.without(rows, Parameter.AIRFLOW).split("\n", -1);
+        lines[0] += ",LOAD_ABS";
+        for (int i = 1; i <= rows.size(); i++) {
+            lines[i] += "," + rows.get(i - 1).absoluteLoad();
+        }
+        EngineFacts facts = EngineFacts.UNKNOWN.withDisplacementCc(MadeDrive.displacementCc());
+
+        Fit fit = Objects.requireNonNull(
+                Logs.judge(String.join("\n", lines), facts).fit());
+
+        assertThat(fit.source()).isEqualTo(AirSource.ABSOLUTE_LOAD);
+        assertThat(fit.scalePercent()).isBetween(7.4, 8.6);
+        assertThat(fit.offsetGPerS()).isBetween(0.15, 0.25);
+        assertThat(fit.at(10)).isCloseTo(fit.scalePercent() + 10 * fit.offsetGPerS(), within(1e-9));
     }
 
     @Test
