@@ -108,7 +108,7 @@ final class Drive implements Samples {
         }
         closedSeconds += sample.seconds;
         limits(sample);
-        steady.take(sample, Pulls.pedal(sample));
+        steady.take(sample);
     }
 
     private boolean isClosedLoop(Sample sample) {

@@ -55,7 +55,9 @@ public final class DriveLogs {
         Recognition recognition = new Recognition(request.columns());
         Layout layout = new LayoutFinder(recognition, request.sampleSeconds() != null).find(source.head());
         Flaws flaws = new Flaws();
-        Timeline timeline = new Timeline(layout.typicalSeconds(), flaws);
+        Double rate = request.sampleSeconds();
+        double typical = rate == null || layout.has(Parameter.TIME) ? layout.typicalSeconds() : rate;
+        Timeline timeline = new Timeline(typical, flaws);
         Frame frame = new Frame(timeline, flaws, samples);
         RowsHandler rows;
         if (layout.shape() instanceof Shape.Readings readings) {

@@ -48,7 +48,7 @@ final class Pulls {
     }
 
     /** How far the driver presses; NaN where nothing tells. */
-    static double pedal(Sample sample) {
+    private static double pedal(Sample sample) {
         return sample.has(Parameter.ACCELERATOR) ? sample.of(Parameter.ACCELERATOR) : sample.of(Parameter.THROTTLE);
     }
 

@@ -1,5 +1,6 @@
 package org.bayhold.drivelog;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +38,7 @@ final class ReadingRows extends RowsHandler {
 
     @Override
     void begin() {
-        java.util.Arrays.fill(lengths, 0);
+        Arrays.fill(lengths, 0);
     }
 
     @Override

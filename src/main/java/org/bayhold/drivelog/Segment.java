@@ -20,7 +20,6 @@ record Segment(
         Trim bank1,
         Trim bank2,
         double vehicleSpeed,
-        double pedal,
         long firstRow,
         long lastRow) {
     /** The total trim of one bank: its mean, and the mean of its square; NaN where the bank is not logged. */

@@ -32,7 +32,6 @@ final class Steady {
     private final Mean flow = new Mean();
     private final Mean inverse = new Mean();
     private final Mean speed = new Mean();
-    private final Mean pedal = new Mean();
     private final Mean trim1 = new Mean();
     private final Mean square1 = new Mean();
     private final Mean trim2 = new Mean();
@@ -75,8 +74,7 @@ final class Steady {
         return axis;
     }
 
-    /** @param pedalNow in its own unit; NaN where it is not logged */
-    void take(Sample sample, double pedalNow) {
+    void take(Sample sample) {
         axis = axis == null ? LoadAxis.of(sample) : axis;
         double speedNow = sample.of(Parameter.ENGINE_SPEED);
         double loadNow = axis == null ? Double.NaN : sample.of(axis.parameter());
@@ -96,7 +94,7 @@ final class Steady {
                 highRpm = high;
                 lowLoad = lowest;
                 highLoad = highest;
-                add(sample, speedNow, loadNow, pedalNow);
+                add(sample, speedNow, loadNow);
                 return;
             }
             interrupt();
@@ -119,7 +117,7 @@ final class Steady {
         highRpm = speedNow;
         lowLoad = loadNow;
         highLoad = loadNow;
-        for (Mean mean : new Mean[] {rpm, load, flow, inverse, speed, pedal, trim1, square1, trim2, square2}) {
+        for (Mean mean : new Mean[] {rpm, load, flow, inverse, speed, trim1, square1, trim2, square2}) {
             mean.clear();
         }
         seconds = 0;
@@ -130,7 +128,7 @@ final class Steady {
         firstRow = 0;
     }
 
-    private void add(Sample sample, double speedNow, double loadNow, double pedalNow) {
+    private void add(Sample sample, double speedNow, double loadNow) {
         if (settled < SETTLING_SECONDS) {
             settled += sample.seconds;
             return;
@@ -149,7 +147,6 @@ final class Steady {
         AirSource now = air.source(sample);
         source = now.compareTo(source) < 0 ? now : source;
         speed.add(sample.of(Parameter.VEHICLE_SPEED), by);
-        pedal.add(pedalNow, by);
         double one = Trims.total(sample, Parameter.SHORT_TRIM_1, Parameter.LONG_TRIM_1);
         double two = Trims.total(sample, Parameter.SHORT_TRIM_2, Parameter.LONG_TRIM_2);
         trim1.add(one, by);
@@ -191,7 +188,6 @@ final class Steady {
                 bank1,
                 bank2,
                 speed.get(),
-                pedal.get(),
                 firstRow,
                 lastRow));
     }

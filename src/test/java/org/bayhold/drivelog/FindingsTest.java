@@ -159,7 +159,7 @@ class FindingsTest {
         assertThat(byPulse.pulls())
                 .allSatisfy(pull -> assertThat(pull.dutyPercent()).isBetween(10.0, 85.0));
 
-        List<MadeDrive.Row> rows = new MadeDrive(2).rows();
+        List<MadeRow> rows = new MadeDrive(2).rows();
         Judgement byFlow = Logs.judge(Logs.without(rows, Parameter.INJECTOR_PULSE), RESET.withInjectors(small));
 
         Finding duty = byFlow.findings().stream()

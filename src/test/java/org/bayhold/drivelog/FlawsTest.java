@@ -3,6 +3,9 @@ package org.bayhold.drivelog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -42,6 +45,16 @@ class FlawsTest {
     }
 
     @Test
+    void aSlowRateThatIsToldHasNoGapsEither() {
+        Quality quality = Logs.judge(
+                        "RPM,MAF\n" + "800,4\n".repeat(10), ReadRequest.PLAIN.withSampleSeconds(5), EngineFacts.UNKNOWN)
+                .quality();
+
+        assertThat(quality.flaws()).isEmpty();
+        assertThat(quality.seconds()).isCloseTo(45, within(1e-9));
+    }
+
+    @Test
     void repeatedAndBackwardTimesAreCounted() {
         Quality quality = Logs.quality(HEADER + rows(0, 5, 0.1) + "0.4,800,4,88,0,0\n" + rows(0.1, 5, 0.1));
 
@@ -53,7 +66,7 @@ class FlawsTest {
 
     @Test
     void whatIsNoNumberIsNotZero() {
-        List<MadeDrive.Row> rows = new MadeDrive(3).withScale(8).rows();
+        List<MadeRow> rows = new MadeDrive(3).withScale(8).rows();
         String sound = Logs.of(rows);
         String[] lines = sound.split("\n", -1);
         for (int i = 1; i < lines.length - 1; i += 7) {
@@ -100,7 +113,7 @@ class FlawsTest {
 
     @Test
     void aStuckSensorIsFoundAndNotUsed() {
-        List<MadeDrive.Row> rows = new MadeDrive(3).rows();
+        List<MadeRow> rows = new MadeDrive(3).rows();
         String[] lines = Logs.of(rows).split("\n", -1);
         for (int i = 1; i < lines.length - 1; i++) {
             String[] fields = lines[i].split(",", -1);
@@ -180,7 +193,7 @@ class FlawsTest {
         Quality[] quality = new Quality[1];
         try {
             quality[0] = DriveLogs.read(
-                    new java.io.ByteArrayInputStream(text.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8)),
+                    new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.UTF_8)),
                     ReadRequest.PLAIN,
                     sample -> {
                         known[0] += sample.has(Parameter.ENGINE_SPEED) ? sample.seconds : 0;
@@ -188,7 +201,7 @@ class FlawsTest {
                         known[2] += sample.has(Parameter.SHORT_TRIM_1) ? sample.seconds : 0;
                     },
                     bytes -> {});
-        } catch (java.io.IOException | RefusedLogException e) {
+        } catch (IOException | RefusedLogException e) {
             throw new AssertionError(e);
         }
 

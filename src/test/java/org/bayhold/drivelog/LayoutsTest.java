@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** One drive in every layout: what is read of it is the same. docs/drive-log.md, D2 to D5. */
 class LayoutsTest {
-    private static final List<MadeDrive.Row> ROWS =
+    private static final List<MadeRow> ROWS =
             new MadeDrive(7).withScale(9).withOffset(0.3).rows();
 
     private static Judgement plain = judged(LogText.PLAIN);

@@ -93,7 +93,7 @@ class LogFuzzTest {
 
     LogFuzzTest() {
         for (LogText layout : LogText.values()) {
-            List<MadeDrive.Row> rows = new MadeDrive(layout.name().length()).rows();
+            List<MadeRow> rows = new MadeDrive(layout.name().length()).rows();
             sound.add(layout.write(rows.subList(700, 730)).getBytes(layout.charset()));
             sound.add(layout.write(rows.subList(200, 500)).getBytes(layout.charset()));
         }

@@ -18,21 +18,21 @@ enum LogText {
     /** One row a sample, units in brackets. */
     PLAIN {
         @Override
-        String write(List<MadeDrive.Row> rows) {
-            return table(rows, ",", "\n", '.', COLUMNS, true, false);
+        String write(List<MadeRow> rows) {
+            return table(rows, ",", "\n", '.', LogColumn.ALL, true, false);
         }
     },
     /** Semicolons, decimal commas, units in a row of their own, CRLF, a byte-order mark. */
     SEMICOLONS {
         @Override
-        String write(List<MadeDrive.Row> rows) {
+        String write(List<MadeRow> rows) {
             return "\ufeff" + table(rows, ";", "\r\n", ',', shuffled(), false, true);
         }
     },
     /** Tabs, the abbreviations of the standard, no units, UTF-16. */
     ABBREVIATIONS {
         @Override
-        String write(List<MadeDrive.Row> rows) {
+        String write(List<MadeRow> rows) {
             return "\ufeff" + table(rows, "\t", "\r", '.', abbreviated(), false, false);
         }
 
@@ -44,7 +44,7 @@ enum LogText {
     /** Fahrenheit, inches of mercury, pounds a minute, miles an hour, milliseconds, every field in quotes. */
     IMPERIAL {
         @Override
-        String write(List<MadeDrive.Row> rows) {
+        String write(List<MadeRow> rows) {
             String quoted = table(rows, ",", "\n", '.', imperial(), true, false)
                     .strip()
                     .replace(",", "\",\"")
@@ -55,17 +55,17 @@ enum LogText {
     /** One row a reading. */
     READINGS {
         @Override
-        String write(List<MadeDrive.Row> rows) {
+        String write(List<MadeRow> rows) {
             StringBuilder text = new StringBuilder("Time;Parameter;Value;Unit\n");
-            for (MadeDrive.Row row : rows) {
-                for (Column column : COLUMNS.subList(1, COLUMNS.size())) {
+            for (MadeRow row : rows) {
+                for (LogColumn column : LogColumn.ALL.subList(1, LogColumn.ALL.size())) {
                     text.append(clock(row.time() + 86_000))
                             .append(';')
-                            .append(column.name)
+                            .append(column.name())
                             .append(';')
-                            .append(number(column.value.applyAsDouble(row), ',', column.decimals))
+                            .append(number(column.value().applyAsDouble(row), ',', column.decimals()))
                             .append(';')
-                            .append(column.unit)
+                            .append(column.unit())
                             .append('\n');
                 }
             }
@@ -75,21 +75,21 @@ enum LogText {
     /** No time at all, Latin-1, decimal commas in quotes between commas. */
     FIXED_RATE {
         @Override
-        String write(List<MadeDrive.Row> rows) {
-            List<Column> columns = COLUMNS.subList(1, COLUMNS.size());
+        String write(List<MadeRow> rows) {
+            List<LogColumn> columns = LogColumn.ALL.subList(1, LogColumn.ALL.size());
             StringBuilder text = new StringBuilder();
-            for (Column column : columns) {
+            for (LogColumn column : columns) {
                 text.append(text.length() == 0 ? "" : ",")
-                        .append(column.name)
+                        .append(column.name())
                         .append(" [")
-                        .append(column.unit.equals("C") ? "\u00b0C" : column.unit)
+                        .append(column.unit().equals("C") ? "\u00b0C" : column.unit())
                         .append(']');
             }
             text.append("\r\n");
-            for (MadeDrive.Row row : rows) {
-                for (Column column : columns) {
+            for (MadeRow row : rows) {
+                for (LogColumn column : columns) {
                     text.append(column == columns.get(0) ? "\"" : ",\"")
-                            .append(number(column.value.applyAsDouble(row), ',', column.decimals))
+                            .append(number(column.value().applyAsDouble(row), ',', column.decimals()))
                             .append('"');
                 }
                 text.append("\r\n");
@@ -110,24 +110,24 @@ enum LogText {
     /** Notes above the header, dates, columns that nobody knows, values with blanks around them. */
     NOTES_ABOVE {
         @Override
-        String write(List<MadeDrive.Row> rows) {
+        String write(List<MadeRow> rows) {
             StringBuilder text = new StringBuilder("Drive of the blue estate\nlogged by: Ines; weather: dry\n\n");
             text.append("Date and cell | Timestamp ");
-            for (Column column : COLUMNS.subList(1, COLUMNS.size())) {
+            for (LogColumn column : LogColumn.ALL.subList(1, LogColumn.ALL.size())) {
                 text.append("| ")
-                        .append(column.name)
+                        .append(column.name())
                         .append(", ")
-                        .append(column.unit)
+                        .append(column.unit())
                         .append(' ');
             }
             text.append("| cabin noise (dB)\n");
-            for (MadeDrive.Row row : rows) {
+            for (MadeRow row : rows) {
                 text.append("7 | 2026-11-25T")
                         .append(clock(row.time() + 40_000))
                         .append("+01:00 ");
-                for (Column column : COLUMNS.subList(1, COLUMNS.size())) {
+                for (LogColumn column : LogColumn.ALL.subList(1, LogColumn.ALL.size())) {
                     text.append("| ")
-                            .append(number(column.value.applyAsDouble(row), '.', column.decimals))
+                            .append(number(column.value().applyAsDouble(row), '.', column.decimals()))
                             .append(' ');
                 }
                 text.append("| loud\n");
@@ -138,10 +138,10 @@ enum LogText {
     /** Names of the shop's own. */
     MAPPED {
         @Override
-        String write(List<MadeDrive.Row> rows) {
-            List<Column> columns = new ArrayList<>();
-            for (Column column : COLUMNS) {
-                columns.add(new Column("ch-" + columns.size(), column.unit, column.decimals, column.value));
+        String write(List<MadeRow> rows) {
+            List<LogColumn> columns = new ArrayList<>();
+            for (LogColumn column : LogColumn.ALL) {
+                columns.add(new LogColumn("ch-" + columns.size(), column.unit(), column.decimals(), column.value()));
             }
             return table(rows, ";", "\n", '.', columns, false, false);
         }
@@ -149,56 +149,12 @@ enum LogText {
         @Override
         ReadRequest request() {
             Map<String, MappedColumn> mapping = new HashMap<>();
-            for (int i = 0; i < COLUMNS.size(); i++) {
-                mapping.put("CH-" + i, new MappedColumn(PARAMETERS.get(i), null));
+            for (int i = 0; i < LogColumn.ALL.size(); i++) {
+                mapping.put("CH-" + i, new MappedColumn(LogColumn.PARAMETERS.get(i), null));
             }
             return ReadRequest.PLAIN.withColumns(mapping);
         }
     };
-
-    record Column(String name, String unit, int decimals, ToDoubleFunction<MadeDrive.Row> value) {}
-
-    static final List<Column> COLUMNS = List.of(
-            new Column("Time", "s", 3, MadeDrive.Row::time),
-            new Column("Engine RPM", "rpm", 2, MadeDrive.Row::rpm),
-            new Column("Calculated engine load", "%", 2, MadeDrive.Row::load),
-            new Column("Engine coolant temperature", "C", 0, MadeDrive.Row::coolant),
-            new Column("Intake air temp", "C", 0, MadeDrive.Row::intakeAir),
-            new Column("Intake manifold pressure", "kPa", 0, MadeDrive.Row::manifold),
-            new Column("Mass air flow", "g/s", 2, MadeDrive.Row::airflow),
-            new Column("Throttle position", "%", 1, MadeDrive.Row::throttle),
-            new Column("Accelerator pedal position D", "%", 1, MadeDrive.Row::accelerator),
-            new Column("Short term fuel trim bank 1", "%", 2, MadeDrive.Row::short1),
-            new Column("Long term fuel trim bank 1", "%", 2, MadeDrive.Row::long1),
-            new Column("Short term fuel trim bank 2", "%", 2, MadeDrive.Row::short2),
-            new Column("Long term fuel trim bank 2", "%", 2, MadeDrive.Row::long2),
-            new Column("Fuel system status", "", 0, MadeDrive.Row::status),
-            new Column("Commanded equivalence ratio", "", 3, MadeDrive.Row::commanded),
-            new Column("Lambda", "", 3, MadeDrive.Row::lambda),
-            new Column("Knock retard", "deg", 1, MadeDrive.Row::knock),
-            new Column("Vehicle speed", "km/h", 0, MadeDrive.Row::speed),
-            new Column("Injector pulse width", "ms", 3, MadeDrive.Row::pulse));
-
-    static final List<Parameter> PARAMETERS = List.of(
-            Parameter.TIME,
-            Parameter.ENGINE_SPEED,
-            Parameter.CALCULATED_LOAD,
-            Parameter.COOLANT_TEMPERATURE,
-            Parameter.INTAKE_AIR_TEMPERATURE,
-            Parameter.MANIFOLD_PRESSURE,
-            Parameter.AIRFLOW,
-            Parameter.THROTTLE,
-            Parameter.ACCELERATOR,
-            Parameter.SHORT_TRIM_1,
-            Parameter.LONG_TRIM_1,
-            Parameter.SHORT_TRIM_2,
-            Parameter.LONG_TRIM_2,
-            Parameter.FUEL_SYSTEM_STATUS,
-            Parameter.COMMANDED_RATIO,
-            Parameter.MEASURED_LAMBDA,
-            Parameter.KNOCK_RETARD,
-            Parameter.VEHICLE_SPEED,
-            Parameter.INJECTOR_PULSE);
 
     private static final List<String> ABBREVIATED = List.of(
             "TIME",
@@ -221,7 +177,7 @@ enum LogText {
             "VSS",
             "INJ PW");
 
-    abstract String write(List<MadeDrive.Row> rows);
+    abstract String write(List<MadeRow> rows);
 
     Charset charset() {
         return StandardCharsets.UTF_8;
@@ -231,37 +187,41 @@ enum LogText {
         return ReadRequest.PLAIN;
     }
 
-    InputStream stream(List<MadeDrive.Row> rows) {
+    InputStream stream(List<MadeRow> rows) {
         return new ByteArrayInputStream(write(rows).getBytes(charset()));
     }
 
-    private static List<Column> shuffled() {
-        List<Column> shuffled = new ArrayList<>(COLUMNS);
+    private static List<LogColumn> shuffled() {
+        List<LogColumn> shuffled = new ArrayList<>(LogColumn.ALL);
         Collections.shuffle(shuffled, new Random(5));
         return shuffled;
     }
 
-    private static List<Column> abbreviated() {
-        List<Column> columns = new ArrayList<>();
-        for (Column column : COLUMNS) {
-            columns.add(new Column(ABBREVIATED.get(columns.size()), column.unit, column.decimals, column.value));
+    private static List<LogColumn> abbreviated() {
+        List<LogColumn> columns = new ArrayList<>();
+        for (LogColumn column : LogColumn.ALL) {
+            columns.add(
+                    new LogColumn(ABBREVIATED.get(columns.size()), column.unit(), column.decimals(), column.value()));
         }
         return columns;
     }
 
-    private static List<Column> imperial() {
-        List<Column> columns = new ArrayList<>();
-        for (Column column : COLUMNS) {
-            ToDoubleFunction<MadeDrive.Row> value = column.value;
+    private static List<LogColumn> imperial() {
+        List<LogColumn> columns = new ArrayList<>();
+        for (LogColumn column : LogColumn.ALL) {
+            ToDoubleFunction<MadeRow> value = column.value();
             columns.add(
                     0,
-                    switch (column.unit) {
-                        case "s" -> new Column(column.name, "ms", 0, row -> value.applyAsDouble(row) * 1_000);
-                        case "C" -> new Column(column.name, "deg F", 1, row -> value.applyAsDouble(row) * 1.8 + 32);
-                        case "kPa" -> new Column(column.name, "inHg", 2, row -> value.applyAsDouble(row) / 3.386389);
+                    switch (column.unit()) {
+                        case "s" -> new LogColumn(column.name(), "ms", 0, row -> value.applyAsDouble(row) * 1_000);
+                        case "C" ->
+                            new LogColumn(column.name(), "deg F", 1, row -> value.applyAsDouble(row) * 1.8 + 32);
+                        case "kPa" ->
+                            new LogColumn(column.name(), "inHg", 2, row -> value.applyAsDouble(row) / 3.386389);
                         case "g/s" ->
-                            new Column(column.name, "lb/min", 4, row -> value.applyAsDouble(row) * 60 / 453.59237);
-                        case "km/h" -> new Column(column.name, "mph", 2, row -> value.applyAsDouble(row) / 1.609344);
+                            new LogColumn(column.name(), "lb/min", 4, row -> value.applyAsDouble(row) * 60 / 453.59237);
+                        case "km/h" ->
+                            new LogColumn(column.name(), "mph", 2, row -> value.applyAsDouble(row) / 1.609344);
                         default -> column;
                     });
         }
@@ -269,31 +229,31 @@ enum LogText {
     }
 
     private static String table(
-            List<MadeDrive.Row> rows,
+            List<MadeRow> rows,
             String separator,
             String newline,
             char decimal,
-            List<Column> columns,
+            List<LogColumn> columns,
             boolean inHeader,
             boolean inRow) {
         StringBuilder text = new StringBuilder();
-        for (Column column : columns) {
-            text.append(column == columns.get(0) ? "" : separator).append(column.name);
-            if (inHeader && !column.unit.isEmpty()) {
-                text.append(" (").append(column.unit).append(')');
+        for (LogColumn column : columns) {
+            text.append(column == columns.get(0) ? "" : separator).append(column.name());
+            if (inHeader && !column.unit().isEmpty()) {
+                text.append(" (").append(column.unit()).append(')');
             }
         }
         text.append(newline);
         if (inRow) {
-            for (Column column : columns) {
-                text.append(column == columns.get(0) ? "" : separator).append(column.unit);
+            for (LogColumn column : columns) {
+                text.append(column == columns.get(0) ? "" : separator).append(column.unit());
             }
             text.append(newline);
         }
-        for (MadeDrive.Row row : rows) {
-            for (Column column : columns) {
+        for (MadeRow row : rows) {
+            for (LogColumn column : columns) {
                 text.append(column == columns.get(0) ? "" : separator)
-                        .append(number(column.value.applyAsDouble(row), decimal, column.decimals));
+                        .append(number(column.value().applyAsDouble(row), decimal, column.decimals()));
             }
             text.append(newline);
         }

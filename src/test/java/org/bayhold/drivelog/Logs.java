@@ -53,12 +53,12 @@ final class Logs {
         return judge(text).quality();
     }
 
-    static String of(List<MadeDrive.Row> rows) {
+    static String of(List<MadeRow> rows) {
         return LogText.PLAIN.write(rows);
     }
 
     /** The plain layout without some of its columns. */
-    static String without(List<MadeDrive.Row> rows, Parameter... parameters) {
+    static String without(List<MadeRow> rows, Parameter... parameters) {
         Set<Parameter> out = Set.of(parameters);
         StringBuilder text = new StringBuilder();
         for (String line : of(rows).split("\n", -1)) {
@@ -66,7 +66,7 @@ final class Logs {
                 List<String> kept = new ArrayList<>();
                 List<String> fields = Arrays.asList(line.split(",", -1));
                 for (int i = 0; i < fields.size(); i++) {
-                    if (!out.contains(LogText.PARAMETERS.get(i))) {
+                    if (!out.contains(LogColumn.PARAMETERS.get(i))) {
                         kept.add(fields.get(i));
                     }
                 }

@@ -47,29 +47,6 @@ final class MadeDrive {
     private double fullError;
     private double worstFullError;
 
-    /** One row of a log, in the units of SAE J1979. */
-    record Row(
-            double time,
-            double rpm,
-            double load,
-            double coolant,
-            double intakeAir,
-            double manifold,
-            double airflow,
-            double throttle,
-            double accelerator,
-            double short1,
-            double long1,
-            double short2,
-            double long2,
-            int status,
-            double commanded,
-            double lambda,
-            double knock,
-            double speed,
-            double pulse,
-            double absoluteLoad) {}
-
     private static final class Loop {
         private double fast;
         private double slow;
@@ -149,14 +126,14 @@ final class MadeDrive {
         return this;
     }
 
-    List<Row> rows() {
-        List<Row> rows = new ArrayList<>();
+    List<MadeRow> rows() {
+        List<MadeRow> rows = new ArrayList<>();
         run(rows::add);
         return rows;
     }
 
     /** A warm-up, idle, a dozen speeds and loads in random order and for random times, and three pulls. */
-    void run(Consumer<Row> rows) {
+    void run(Consumer<MadeRow> rows) {
         first.slow = learnedBefore;
         second.slow = learnedBefore;
         hold(rows, 820, 35, coldSeconds);
@@ -177,7 +154,7 @@ final class MadeDrive {
         }
     }
 
-    private void hold(Consumer<Row> rows, double toRpm, double toManifold, double seconds) {
+    private void hold(Consumer<MadeRow> rows, double toRpm, double toManifold, double seconds) {
         speed = toRpm < 1_000 ? 0 : toRpm / 35;
         for (double past = 0; past < seconds; past += STEP) {
             rpm = toRpm * (1 + 0.004 * random.nextGaussian());
@@ -187,7 +164,7 @@ final class MadeDrive {
         }
     }
 
-    private void ramp(Consumer<Row> rows, double toRpm, double toManifold, double seconds) {
+    private void ramp(Consumer<MadeRow> rows, double toRpm, double toManifold, double seconds) {
         double fromRpm = rpm;
         double fromManifold = manifold;
         double fromPedal = pedal;
@@ -201,7 +178,7 @@ final class MadeDrive {
         }
     }
 
-    private void pull(Consumer<Row> rows) {
+    private void pull(Consumer<MadeRow> rows) {
         ramp(rows, 2_400, 60, 2);
         double from = manifold;
         for (double past = 0; past < 4.5; past += STEP) {
@@ -213,7 +190,7 @@ final class MadeDrive {
         ramp(rows, 2_500, 40, 3);
     }
 
-    private void step(Consumer<Row> rows, boolean full) {
+    private void step(Consumer<MadeRow> rows, boolean full) {
         time += STEP;
         double efficiency = 0.80 + 0.08 * Math.sin(rpm / 2_000) + (manifold - 60) / 1_500;
         double air = efficiency * manifold * DISPLACEMENT_L / (287.05 * 308.15) * 1_000 * rpm / 120;
@@ -270,10 +247,10 @@ final class MadeDrive {
         return mixture;
     }
 
-    private Row row(boolean full, boolean closed, double commanded, double believed, double air) {
+    private MadeRow row(boolean full, boolean closed, double commanded, double believed, double air) {
         double meter = Math.min(meterCeiling, believed * (1 + 0.008 * noise * random.nextGaussian()));
         double each = air / 4 / (rpm / 120);
-        return new Row(
+        return new MadeRow(
                 round(time, 0.001),
                 round(rpm, 0.25),
                 Math.min(100, round(believed / (1.05 * DISPLACEMENT_L * rpm / 120 * 1.184) * 100, 100 / 255.0)),

@@ -14,7 +14,7 @@ public final class MadeLog {
 
     /** @param repeats how many rounds of ten minutes are made before they repeat */
     public MadeLog(long seed, int repeats) {
-        List<MadeDrive.Row> rows = new MadeDrive(seed).times(repeats).rows();
+        List<MadeRow> rows = new MadeDrive(seed).times(repeats).rows();
         String[] lines = LogText.PLAIN.write(rows).split("\n", -1);
         header = (lines[0] + "\n").getBytes(StandardCharsets.US_ASCII);
         for (int i = 1; i < lines.length - 1; i++) {

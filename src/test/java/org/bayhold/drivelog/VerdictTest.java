@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is missing keeps a drive from passing, and is said. docs/drive-log.md, D14 and D15. */
 class VerdictTest {
-    private static final List<MadeDrive.Row> SOUND = new MadeDrive(3).rows();
+    private static final List<MadeRow> SOUND = new MadeDrive(3).rows();
 
     private static Set<Code> missing(Judgement judgement) {
         Set<Code> codes = EnumSet.noneOf(Code.class);
@@ -86,7 +86,7 @@ class VerdictTest {
 
     @Test
     void theFlowIsEstimatedWhereItIsNotLogged() {
-        List<MadeDrive.Row> rows = new MadeDrive(4).withScale(8).withOffset(0.2).rows();
+        List<MadeRow> rows = new MadeDrive(4).withScale(8).withOffset(0.2).rows();
         EngineFacts facts = EngineFacts.UNKNOWN.withDisplacementCc(MadeDrive.displacementCc());
 
         Fit logged = Objects.requireNonNull(Logs.judge(Logs.of(rows), facts).fit());
@@ -105,7 +105,7 @@ class VerdictTest {
     /** Air is what absolute load says by its definition, and goes before the ideal gas. */
     @Test
     void absoluteLoadStandsInForTheFlow() {
-        List<MadeDrive.Row> rows = new MadeDrive(4).withScale(8).withOffset(0.2).rows();
+        List<MadeRow> rows = new MadeDrive(4).withScale(8).withOffset(0.2).rows();
         String[] lines = Logs.without(rows, Parameter.AIRFLOW).split("\n", -1);
         lines[0] += ",LOAD_ABS";
         for (int i = 1; i <= rows.size(); i++) {
@@ -136,7 +136,7 @@ class VerdictTest {
     @Test
     void aColdEngineSaysNothing() {
         StringBuilder cold = new StringBuilder();
-        List<MadeDrive.Row> rows = SOUND.subList(0, 150);
+        List<MadeRow> rows = SOUND.subList(0, 150);
         cold.append(Logs.of(rows));
 
         Judgement judgement = Logs.judge(cold.toString());
