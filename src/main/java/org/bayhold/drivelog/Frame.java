@@ -1,6 +1,5 @@
 package org.bayhold.drivelog;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -26,15 +25,21 @@ final class Frame {
         }
     }
 
-    private final double[] brought = new double[Parameter.COUNT];
-    private final double[] broughtAt = new double[Parameter.COUNT];
-    private final boolean[] isSeen = new boolean[Parameter.COUNT];
     private final Sample sample = new Sample();
     private final Timeline timeline;
     private final Flaws flaws;
     private final Samples samples;
     private final List<StuckWatch> watches;
-    private long rows;
+    /** When what is not brought any more was brought last. */
+    private final double[] lastBrought = new double[Parameter.COUNT];
+    /** One bit for each parameter: of this row, of the moment before, of all so far. */
+    private long brought;
+
+    private long broughtBefore;
+    private long seen;
+    private double broughtTime = Double.NaN;
+    private double timeBefore;
+    private long moments;
     private long firstRow;
     private long lastRow;
 
@@ -50,13 +55,13 @@ final class Frame {
                         Parameter.ABSOLUTE_LOAD)
                 .map(parameter -> new StuckWatch(parameter, flaws))
                 .toList();
-        Arrays.fill(brought, Double.NaN);
     }
 
     /** What a row brings of a parameter, in the unit that is judged in; NaN and {@link Numbers#NONE} are none. */
     void bring(int parameter, double value, long row) {
         if (value >= LOWEST[parameter] && value <= HIGHEST[parameter]) {
-            brought[parameter] = value;
+            sample.values[parameter] = value;
+            brought |= 1L << parameter;
         } else if (value == Numbers.NONE) {
             flaws.count(Kind.NOT_A_NUMBER, parameter, row);
         } else if (!Double.isNaN(value)) {
@@ -64,9 +69,17 @@ final class Frame {
         }
     }
 
+    void bringTime(double time, long row) {
+        broughtTime = time;
+        if (time == Numbers.NONE) {
+            flaws.count(Kind.NOT_A_NUMBER, TIME, row);
+            broughtTime = Double.NaN;
+        }
+    }
+
     /** The time that the row brought; NaN where it brought none. */
     double time() {
-        return brought[TIME];
+        return broughtTime;
     }
 
     /** All that belongs to this moment was brought: hands it on. */
@@ -74,43 +87,52 @@ final class Frame {
         sample.row = row;
         sample.time = time;
         timeline.pass(sample);
-        merge(time);
+        seen |= brought;
+        if (seen != brought) {
+            forget(time);
+        }
+        broughtBefore = brought;
+        brought = 0;
+        broughtTime = Double.NaN;
+        timeBefore = time;
         lastRow = row;
-        firstRow = rows == 0 ? row : firstRow;
-        rows++;
-        for (StuckWatch watch : watches) {
-            watch.look(sample);
+        firstRow = moments == 0 ? row : firstRow;
+        moments++;
+        for (int i = 0; i < watches.size(); i++) {
+            watches.get(i).look(sample);
         }
         samples.take(sample);
     }
 
-    private void merge(double time) {
+    /** What this row did not bring holds for a while, but not over a break. */
+    private void forget(double time) {
         double hold = timeline.holdSeconds();
-        for (int parameter = 1; parameter < brought.length; parameter++) {
-            double now = brought[parameter];
-            if (!Double.isNaN(now)) {
-                sample.values[parameter] = now;
-                broughtAt[parameter] = time;
-                brought[parameter] = Double.NaN;
-                isSeen[parameter] = true;
-            } else if (sample.isAfterABreak
-                    || time - broughtAt[parameter] > (SLOW[parameter] ? SLOW_HOLD_SECONDS : hold)) {
+        for (long missing = seen & ~brought; missing != 0; missing &= missing - 1) {
+            int parameter = Long.numberOfTrailingZeros(missing);
+            if ((broughtBefore >> parameter & 1) == 1) {
+                lastBrought[parameter] = timeBefore;
+            }
+            double holds = SLOW[parameter] ? Math.max(hold, SLOW_HOLD_SECONDS) : hold;
+            if (sample.isAfterABreak || time - lastBrought[parameter] > holds) {
                 sample.values[parameter] = Double.NaN;
             }
         }
-        brought[TIME] = Double.NaN;
     }
 
-    /** What the row brought is not to be used. */
+    /** What the row brought is not to be used; what was known before of the same is old. */
     void drop() {
-        Arrays.fill(brought, Double.NaN);
+        for (long dropped = brought; dropped != 0; dropped &= dropped - 1) {
+            sample.values[Long.numberOfTrailingZeros(dropped)] = Double.NaN;
+        }
+        brought = 0;
+        broughtTime = Double.NaN;
     }
 
     /** What was read at least once. */
     Set<Parameter> seen() {
         Set<Parameter> all = EnumSet.noneOf(Parameter.class);
         for (Parameter parameter : Parameter.values()) {
-            if (isSeen[parameter.index()]) {
+            if ((seen >> parameter.index() & 1) == 1) {
                 all.add(parameter);
             }
         }
@@ -118,7 +140,7 @@ final class Frame {
     }
 
     long moments() {
-        return rows;
+        return moments;
     }
 
     long firstRow() {

@@ -39,34 +39,37 @@ final class Numbers {
 
     /** A finite number, {@link #BLANK} or {@link #NONE}. */
     double parse(char[] buffer, int offset, int length) {
-        int at = offset;
+        if (length == 0 || length > DIGITS) {
+            return slow(buffer, offset, length);
+        }
         int end = offset + length;
-        boolean negative = length > 0 && buffer[at] == '-';
-        if (negative) {
-            at++;
-        }
-        if (length == 0 || length > DIGITS || at == end) {
-            return slow(buffer, offset, length);
-        }
+        boolean negative = buffer[offset] == '-';
+        int from = negative ? offset + 1 : offset;
         long digits = 0;
-        int digit = 0;
-        while (at < end && (digit = buffer[at] - '0') >= 0 && digit <= 9) {
-            digits = digits * 10 + digit;
-            at++;
-        }
-        int whole = at;
-        if (at < end && buffer[at] == decimal) {
-            at++;
-            while (at < end && (digit = buffer[at] - '0') >= 0 && digit <= 9) {
-                digits = digits * 10 + digit;
-                at++;
+        int at = from;
+        for (; at < end; at++) {
+            int digit = buffer[at] - '0';
+            if ((char) digit > 9) {
+                break;
             }
+            digits = digits * 10 + digit;
         }
-        int decimals = Math.max(0, at - whole - 1);
-        if (at < end || digits > EXACT || (decimals == 0 && !isDigit(buffer[end - 1]))) {
+        if (at == end) {
+            return at == from ? slow(buffer, offset, length) : negative ? -digits : digits;
+        }
+        int point = at;
+        for (at = point + 1; at < end; at++) {
+            int digit = buffer[at] - '0';
+            if ((char) digit > 9) {
+                break;
+            }
+            digits = digits * 10 + digit;
+        }
+        int decimals = end - point - 1;
+        if (at < end || decimals == 0 || buffer[point] != decimal || digits > EXACT) {
             return slow(buffer, offset, length);
         }
-        double value = decimals == 0 ? digits : digits / TENS[decimals];
+        double value = digits / TENS[decimals];
         return negative ? -value : value;
     }
 

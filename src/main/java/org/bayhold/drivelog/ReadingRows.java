@@ -63,7 +63,7 @@ final class ReadingRows extends RowsHandler {
     void end() {
         double now = times.parse(parts[AT_TIME], 0, lengths[AT_TIME]);
         if (!Double.isFinite(now)) {
-            frame.bring(TIME, now, row());
+            frame.bringTime(now, row());
             flaws.count(Flaw.Kind.ROW_WITHOUT_TIME, row());
             return;
         }

@@ -53,7 +53,7 @@ final class SampleRows extends RowsHandler {
             return;
         }
         if (parameter == TIME) {
-            frame.bring(TIME, times.parse(buffer, offset, length), row());
+            frame.bringTime(times.parse(buffer, offset, length), row());
         } else if (parameter == STATUS) {
             frame.bring(STATUS, FuelStatus.parse(buffer, offset, length), row());
         } else {

@@ -12,6 +12,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Locale;
 import org.bayhold.drivelog.DriveLogs;
 import org.bayhold.drivelog.EngineFacts;
@@ -26,7 +27,8 @@ import org.junit.jupiter.api.Test;
 class DriveLogBenchmark {
     private static final int MEGABYTES = Integer.getInteger("bayhold.bench.megabytes", 64);
     private static final int LONG_MEGABYTES = Integer.getInteger("bayhold.bench.long-megabytes", 1_024);
-    private static final int ROUNDS = Integer.getInteger("bayhold.bench.rounds", 7);
+    private static final int ROUNDS = Integer.getInteger("bayhold.bench.rounds", 15);
+    private static final int WARMING = 5;
     private static final long LOOK_MILLIS = 300;
     private static final MadeLog LOG = new MadeLog(1, 20);
 
@@ -44,27 +46,27 @@ class DriveLogBenchmark {
         try (InputStream log = LOG.stream((long) MEGABYTES << 20)) {
             file = log.readAllBytes();
         }
-        double bestRecords = Double.MAX_VALUE;
-        double bestDropped = Double.MAX_VALUE;
-        double bestJudged = Double.MAX_VALUE;
-        for (int round = 1; round <= ROUNDS; round++) {
+        double[] besideRecords = new double[ROUNDS];
+        double[] besideDropped = new double[ROUNDS];
+        for (int round = -WARMING; round < ROUNDS; round++) {
             double records = records(file);
             double dropped = dropped(file);
             double judged = judged(file);
-            bestRecords = Math.min(bestRecords, records);
-            bestDropped = Math.min(bestDropped, dropped);
-            bestJudged = Math.min(bestJudged, judged);
-            say(
-                    "round %d, %d MB: records %.2f s, dropped fields %.2f s, judged %.2f s; ratios %.2f, %.2f",
-                    round, MEGABYTES, records, dropped, judged, records / judged, dropped / judged);
+            if (round >= 0) {
+                besideRecords[round] = records / judged;
+                besideDropped[round] = dropped / judged;
+                say(
+                        "round %d, %d MB: records %.2f s, dropped fields %.2f s, judged %.2f s; ratios %.2f, %.2f",
+                        round + 1, MEGABYTES, records, dropped, judged, besideRecords[round], besideDropped[round]);
+            }
         }
-        say(
-                "best: records %.0f MB/s, dropped fields %.0f MB/s, judged %.0f MB/s; ratios %.2f, %.2f",
-                MEGABYTES / bestRecords,
-                MEGABYTES / bestDropped,
-                MEGABYTES / bestJudged,
-                bestRecords / bestJudged,
-                bestDropped / bestJudged);
+        say("median ratios %.2f, %.2f", median(besideRecords), median(besideDropped));
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     private static double records(byte[] file) throws IOException {
