@@ -33,6 +33,11 @@ import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.BenefitNote;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartAttributes;
+import org.bayhold.drivelog.Flaw;
+import org.bayhold.drivelog.Missing;
+import org.bayhold.drivelog.Parameter;
+import org.bayhold.drivelog.Refused;
+import org.bayhold.drivelog.Unjudged;
 import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
@@ -140,6 +145,11 @@ class BundleTest {
             family("purpose.", names(Purpose.values())),
             family("baseline.", names(Baseline.values())),
             family("attribute.", attributes()),
+            family("drivelog.refused.", names(Refused.values())),
+            family("drivelog.missing.", names(Missing.Code.values())),
+            family("drivelog.unjudged.", names(Unjudged.values())),
+            family("drivelog.parameter.", names(Parameter.values())),
+            family("drivelog.flaw.", names(Flaw.Kind.values())),
             family("prediction.effect.", Set.of(), names(Category.values())),
             family("role.", names(Role.values())),
             family("travel.", names(Fact.Travel.values())),
