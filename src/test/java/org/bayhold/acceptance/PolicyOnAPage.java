@@ -80,7 +80,7 @@ public abstract class PolicyOnAPage implements OnADatabase {
         Visitor writer = shop().visitor(Role.WRITER);
         assertThat(writer.opens("/policy").is(200).html()).doesNotContain("Set the policy");
         // with the token of a form that writers have
-        Visitor.Shown ignored = writer.opens("/cars/new").is(200);
+        Visitor.Shown ignored = writer.opens("/parts/new").is(200);
         writer.sends("/policy", with("secondPersonRequired", "YES")).is(403);
         assertThat(shop().policy().path("secondPersonRequired").asBoolean()).isFalse();
     }
