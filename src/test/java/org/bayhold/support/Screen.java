@@ -126,6 +126,20 @@ public final class Screen implements AutoCloseable {
         return fits();
     }
 
+    /** Another look brings other colours: every text stands out from what is behind it. */
+    public Screen isLegible() {
+        assertThat(new AxeBuilder(page)
+                        .withRules(List.of("color-contrast"))
+                        .analyze()
+                        .getViolations())
+                .as("contrast at %s", page.url())
+                .extracting(rule -> rule.getNodes().stream()
+                        .map(node -> node.getTarget() + " " + node.getHtml() + " " + node.getFailureSummary())
+                        .toList())
+                .isEmpty();
+        return fits();
+    }
+
     public Screen fits() {
         Object wider = page.evaluate("() => { const w = document.documentElement.clientWidth;"
                 + " return document.documentElement.scrollWidth <= w ? [] :"
