@@ -17,20 +17,16 @@ create index part_spec_benefit_note_spec on part_spec_benefit_note (part_spec_id
 
 -- Answers to "may I run this part with my calibration?". No fact of any car: each is a chain of its own.
 create table advice (
-    id             uuid                        not null primary key references chain_head (chain_id),
+    id          uuid                        not null primary key references chain_head (chain_id),
     -- null for a car that is not in the register
-    vehicle_id     uuid references vehicle (id),
-    ecu_hardware   varchar(64)                 not null,
-    calibration_id uuid references calibration (id),
-    answer         varchar(20)                 not null,
-    risk           varchar(10),
+    vehicle_id  uuid references vehicle (id),
     -- what it is found by, in lower case
-    words          varchar(4000)               not null,
-    body           text                        not null,
-    question_id    uuid references personal_data (id),
-    asked_by_id    uuid references personal_data (id),
-    recorded_at    timestamp(6) with time zone not null,
-    recorded_by    uuid                        not null
+    words       varchar(4000)               not null,
+    body        text                        not null,
+    question_id uuid references personal_data (id),
+    asked_by_id uuid references personal_data (id),
+    recorded_at timestamp(6) with time zone not null,
+    recorded_by uuid                        not null
 );
 create index advice_vehicle on advice (vehicle_id, id);
 

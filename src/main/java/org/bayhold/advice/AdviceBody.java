@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * An answer as it was given: kept whole, so that it reads the same when parts are corrected and revisions withdrawn.
  *
  * @param risk of running it all the same; null where nothing differs
- * @param calibration the calibration that was looked at; null for the factory's, and where nobody knows it
+ * @param software what was looked at
+ * @param calibration the revision that it is; null where it is none of the shop's
  * @param needsAFlash that is not the calibration in the ECU
  * @param prediction absent where nothing differs
  * @param coveringCalibrations revisions in force that were written for exactly this
@@ -28,6 +29,7 @@ record AdviceBody(
         Answer answer,
         @Nullable Risk risk,
         String ecuHardware,
+        Software software,
         @Nullable Named calibration,
         boolean needsAFlash,
         List<Change> proposed,

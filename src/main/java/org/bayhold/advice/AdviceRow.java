@@ -2,15 +2,12 @@ package org.bayhold.advice;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.EnumType;
-import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.bayhold.journal.AppendOnly;
 import org.bayhold.journal.Personal;
-import org.bayhold.prediction.Risk;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 
@@ -24,15 +21,6 @@ class AdviceRow extends AppendOnly<UUID> {
     private UUID id;
 
     private @Nullable UUID vehicleId;
-    private String ecuHardware;
-    private @Nullable UUID calibrationId;
-
-    @Enumerated(EnumType.STRING)
-    private Answer answer;
-
-    @Enumerated(EnumType.STRING)
-    private @Nullable Risk risk;
-
     private String words;
 
     @Column(columnDefinition = "text")
@@ -48,14 +36,8 @@ class AdviceRow extends AppendOnly<UUID> {
 
     /** @param body {@link AdviceGiven#body()} as written */
     AdviceRow(UUID id, AdviceGiven given, String words, String body, Instant recordedAt, UUID recordedBy) {
-        AdviceBody said = given.body();
         this.id = id;
         this.vehicleId = given.vehicleId();
-        this.ecuHardware = said.ecuHardware();
-        this.calibrationId =
-                said.calibration() == null ? null : said.calibration().id();
-        this.answer = said.answer();
-        this.risk = said.risk();
         this.words = words;
         this.body = body;
         this.questionId = idOf(given.question());

@@ -55,6 +55,7 @@ class Advising {
                 reasoned.answer(),
                 risk,
                 car.after().ecuHardware(),
+                Software.of(car),
                 car.revision().map(Named::of).orElse(null),
                 car.needsAFlash(),
                 car.proposals().stream().map(AdviceBody.Change::of).toList(),

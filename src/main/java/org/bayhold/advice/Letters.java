@@ -41,10 +41,11 @@ class Letters {
             Caller caller) {
         List<String> about = new ArrayList<>();
         about.add(car(body, vehicleId, caller));
-        about.add(
+        about.add(words.message(
+                "advice.letter.calibration",
                 body.calibration() == null
-                        ? words.message("advice.letter.no-calibration")
-                        : words.message("advice.letter.calibration", name(body.calibration())));
+                        ? words.message("car.in-ecu." + body.software().name())
+                        : name(body.calibration())));
         body.proposed().forEach(change -> about.add(words.change(change)));
         return new Letter(
                 words.message("advice.letter.title"),

@@ -2,12 +2,10 @@ package org.bayhold.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.bayhold.advice.Hypothesis.Proposal;
 import org.bayhold.buildsheet.Coverage.Gap;
 import org.bayhold.buildsheet.Fact.Action;
 import org.bayhold.buildsheet.Fitted;
-import org.bayhold.buildsheet.InEcu;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Category;
@@ -69,11 +67,17 @@ final class Reasoning {
     }
 
     private void software() {
-        Optional<Revision> revision = car.revision();
-        if (revision.isPresent()) {
-            of(revision.get());
-        } else {
-            car.after().inEcu().match(new NotARevision());
+        switch (Software.of(car)) {
+            case REVISION -> car.revision().ifPresent(this::of);
+            case FACTORY -> {}
+            case UNKNOWN ->
+                against.add(
+                        car.proposals().stream()
+                                        .anyMatch(proposal -> proposal.place().category() == Category.ECU)
+                                ? Why.of("advice.reason.another-ecu")
+                                : Why.of("advice.reason.ecu-unknown"));
+            case NOT_OURS -> against.add(Why.of("advice.reason.not-ours"));
+            case FAILED -> against.add(Why.of("advice.reason.flash-failed"));
         }
     }
 
@@ -131,47 +135,5 @@ final class Reasoning {
                             : "advice.reason.still-opens"));
         }
         return reasons;
-    }
-
-    /** What an ECU may hold that is no revision of the shop's. */
-    private final class NotARevision implements InEcu.Cases<Void> {
-        @Override
-        public Void factory(InEcu.Factory in) {
-            return say(null);
-        }
-
-        @Override
-        public Void unknown(InEcu.Unknown in) {
-            boolean another = car.proposals().stream()
-                    .anyMatch(proposal -> proposal.place().category() == Category.ECU);
-            return say(another ? "advice.reason.another-ecu" : "advice.reason.ecu-unknown");
-        }
-
-        @Override
-        public Void flashed(InEcu.Flashed in) {
-            return say(null);
-        }
-
-        @Override
-        public Void found(InEcu.Found in) {
-            return say(null);
-        }
-
-        @Override
-        public Void notOurs(InEcu.NotOurs in) {
-            return say("advice.reason.not-ours");
-        }
-
-        @Override
-        public Void failed(InEcu.Failed in) {
-            return say("advice.reason.flash-failed");
-        }
-
-        private Void say(@org.jspecify.annotations.Nullable String key) {
-            if (key != null) {
-                against.add(Why.of(key));
-            }
-            return null;
-        }
     }
 }

@@ -158,6 +158,9 @@ public abstract class AdviceAnswers implements OnADatabase {
                 .isEqualTo("RETUNE_FIRST");
         // no calibration named: the factory's
         assertThat(asks(Body.of("ecuHardware", "ZZ-1").plus("proposed", proposes(injectors(440))))
+                        .field("letter"))
+                .contains("Calibration: factory calibration");
+        assertThat(asks(Body.of("ecuHardware", "ZZ-1").plus("proposed", proposes(injectors(440))))
                         .field("answer"))
                 .isEqualTo("RETUNE_FIRST");
         assertThat(asks(Body.of("ecuHardware", "ZZ-1")
