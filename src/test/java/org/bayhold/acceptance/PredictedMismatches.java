@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.bayhold.support.Facts.aCar;
 import static org.bayhold.support.Facts.aPart;
+import static org.bayhold.support.Facts.flows;
 
 import java.time.Instant;
 import org.bayhold.support.Answer;
 import org.bayhold.support.Body;
-import org.bayhold.support.Calibration;
 import org.bayhold.support.Car;
 import org.bayhold.support.OnADatabase;
 import org.bayhold.support.Part;
@@ -22,7 +22,7 @@ public abstract class PredictedMismatches implements OnADatabase {
     /** 66 to 73 mm at equal air speed: lambda 1.223370 (flow by area). */
     @Test
     void anIntakeOfAnotherBoreIsLeanAndExtreme() {
-        Car car = calibratedFor(intake(66), injectors(440));
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
         car.fits(intake(73));
 
         JsonNode predicted = prediction(car);
@@ -41,9 +41,9 @@ public abstract class PredictedMismatches implements OnADatabase {
 
     @Test
     void twoErrorsThatHideEachOtherAreStillExtreme() {
-        Car car = calibratedFor(intake(66), injectors(440));
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
         car.fits(intake(73));
-        car.fits(injectors(440 * 1.22337));
+        car.fits(shop().injectors(440 * 1.22337));
 
         JsonNode predicted = prediction(car);
 
@@ -55,8 +55,8 @@ public abstract class PredictedMismatches implements OnADatabase {
     /** However small the risk: the gate holds. */
     @Test
     void aSmallErrorIsModerateAndHoldsAsFirmly() {
-        Car car = calibratedFor(intake(66), injectors(440));
-        car.fits(injectors(450));
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
+        car.fits(shop().injectors(450));
 
         assertThat(prediction(car).path("lambdaAtTarget").doubleValue()).isCloseTo(440 / 450.0, within(1e-9));
         assertThat(car.gate().risk()).isEqualTo("MODERATE");
@@ -66,7 +66,7 @@ public abstract class PredictedMismatches implements OnADatabase {
 
     @Test
     void whatIsNotRecordedIsNotTakenAsEqual() {
-        Car car = calibratedFor(intake(66), injectors(440));
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
         car.fits(shop().aPartFor("INJECTORS"));
 
         JsonNode predicted = prediction(car);
@@ -79,7 +79,7 @@ public abstract class PredictedMismatches implements OnADatabase {
 
     @Test
     void whereNothingDiffersNothingIsPredicted() {
-        Car car = calibratedFor(intake(66), injectors(440));
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
 
         assertThat(prediction(car).isNull()).isTrue();
     }
@@ -87,8 +87,8 @@ public abstract class PredictedMismatches implements OnADatabase {
     /** A correction is dated: what was known before it stays what it was. */
     @Test
     void whatWasKnownThenIsPredictedAsThen() {
-        Car car = calibratedFor(intake(66), injectors(440));
-        Part fitted = injectors(650);
+        Car car = shop().aCarCalibratedFor(intake(66), shop().injectors(440));
+        Part fitted = shop().injectors(650);
         Answer fits = car.fits(fitted);
         Instant then = Instant.parse(fits.field("recordedAt"));
         shop().as(Role.CALIBRATOR)
@@ -109,25 +109,16 @@ public abstract class PredictedMismatches implements OnADatabase {
     @Test
     void aRevisionsOwnAuthorityCounts() {
         Car car = shop().registers(aCar());
-        Part calibrated = injectors(440);
+        Part calibrated = shop().injectors(440);
         car.fits(calibrated);
         car.isFinishedWith(shop().issues(RevisionDraft.forThe(car)
                 .covers(calibrated)
                 .with("assumes", Body.of("trimAuthorityPercent", 10))));
-        car.fits(injectors(500));
+        car.fits(shop().injectors(500));
 
         assertThat(prediction(car).path("trimAuthorityPercent").doubleValue()).isEqualTo(10);
         assertThat(prediction(car).path("authorityUsedPercent").doubleValue()).isCloseTo(120, within(1e-9));
         assertThat(car.gate().risk()).isEqualTo("EXTREME");
-    }
-
-    private Car calibratedFor(Part intake, Part injectors) {
-        Car car = shop().registers(aCar());
-        car.fits(intake);
-        car.fits(injectors);
-        Calibration written =
-                shop().issues(RevisionDraft.forThe(car).covers(intake).covers(injectors));
-        return car.isFinishedWith(written);
     }
 
     private static JsonNode prediction(Car car) {
@@ -142,13 +133,5 @@ public abstract class PredictedMismatches implements OnADatabase {
                                 .with("filterKind", "PAPER")
                                 .with("sensorPlacement", "STRAIGHT")
                                 .with("ductShape", "STRAIGHT")));
-    }
-
-    private Part injectors(double ccPerMin) {
-        return shop().catalogues(aPart("INJECTORS").with("attributes", flows(ccPerMin)));
-    }
-
-    private static Body flows(double ccPerMin) {
-        return Body.of("flowCcPerMin", ccPerMin).with("ratedPressureKpa", 300);
     }
 }

@@ -65,7 +65,7 @@ class EcuAnswersFuzzTest {
             "\u2028");
 
     private final long seed = Long.getLong("obd.seed", System.nanoTime());
-    private final SplittableRandom random = new SplittableRandom(seed);
+    private final OddTexts texts = new OddTexts(new SplittableRandom(seed), SOUND, PIECES, 27);
 
     @Test
     void noTextMakesTheReaderThrowAnythingElse() {
@@ -73,11 +73,7 @@ class EcuAnswersFuzzTest {
         int answers = 0;
         int silentButVin = 0;
         for (int n = 0; n < INPUTS; n++) {
-            String text = switch (n % 4) {
-                case 0 -> noise();
-                case 1 -> pieces();
-                default -> mutated();
-            };
+            String text = texts.text(n);
             try {
                 EcuAnswers answer = EcuAnswers.decode(text);
                 answers++;
@@ -97,41 +93,5 @@ class EcuAnswersFuzzTest {
         assertThat(silentButVin).isLessThan(answers / 2);
         // else the inputs would be too wild to reach what lies behind the first check
         assertThat(answers).as("seed %d", seed).isBetween(INPUTS / 20, INPUTS * 19 / 20);
-    }
-
-    private String noise() {
-        StringBuilder text = new StringBuilder();
-        for (int i = random.nextInt(60); i > 0; i--) {
-            text.append((char) random.nextInt(random.nextBoolean() ? 128 : 65_536));
-        }
-        return text.toString();
-    }
-
-    private String pieces() {
-        StringBuilder text = new StringBuilder();
-        // mostly well-formed lines, so that the bytes get past the reading of hex
-        int pieces = random.nextInt(3) == 0 ? PIECES.size() : 27;
-        for (int i = random.nextInt(80); i > 0; i--) {
-            text.append(PIECES.get(random.nextInt(pieces))).append(random.nextInt(6) == 0 ? '\n' : ' ');
-        }
-        return text.toString();
-    }
-
-    private String mutated() {
-        StringBuilder text = new StringBuilder(SOUND.get(random.nextInt(SOUND.size())));
-        if (random.nextBoolean()) {
-            text.append(SOUND.get(random.nextInt(SOUND.size())));
-        }
-        for (int i = random.nextInt(5); i > 0 && text.length() > 0; i--) {
-            int at = random.nextInt(text.length());
-            switch (random.nextInt(5)) {
-                case 0 -> text.deleteCharAt(at);
-                case 1 -> text.insert(at, PIECES.get(random.nextInt(PIECES.size())));
-                case 2 -> text.delete(at, Math.min(text.length(), at + random.nextInt(40)));
-                case 3 -> text.insert(at, text.substring(0, at));
-                default -> text.setCharAt(at, "0123456789ABCDEF".charAt(random.nextInt(16)));
-            }
-        }
-        return text.toString();
     }
 }

@@ -8,7 +8,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import java.util.Map;
 import java.util.UUID;
-import org.bayhold.support.Body;
 import org.bayhold.support.Browser;
 import org.bayhold.support.Browser.Look;
 import org.bayhold.support.Browser.Windows;
@@ -28,9 +27,9 @@ import org.junit.jupiter.api.extension.ExtendWith;
 class AskTest implements OnH2 {
     @Test
     void theAnswerChangesAsPartsAreAddedAndBecomesALetterAndWork(Windows windows) {
-        Part fitted = injectors(440);
-        Part wanted = injectors(650);
-        Car car = calibratedFor(fitted);
+        Part fitted = shop().injectors(440);
+        Part wanted = shop().injectors(650);
+        Car car = shop().aCarCalibratedFor(fitted);
         try (Screen screen = windows.open(shop(), Role.WRITER)) {
             screen.to("/ask").typeWhereTheCaretIs("Which car?", car.vin());
             screen.page().keyboard().press("Enter");
@@ -61,10 +60,10 @@ class AskTest implements OnH2 {
 
     @Test
     void itWorksWithoutScripts(Windows windows) {
-        Car car = calibratedFor(injectors(440));
+        Car car = shop().aCarCalibratedFor(shop().injectors(440));
         try (Screen screen = windows.open(shop(), Role.WRITER, Look.PHONE, false)) {
             screen.to("/cars/" + car.id() + "/ask")
-                    .type("Add a part", injectors(650).partNumber())
+                    .type("Add a part", shop().injectors(650).partNumber())
                     .press("Answer")
                     .shows("No. Retune first.")
                     .shows("EXTREME");
@@ -76,7 +75,7 @@ class AskTest implements OnH2 {
         String series = "SER" + UUID.randomUUID().toString().substring(0, 8);
         Part small = shop().catalogues(aPart("INJECTORS").with("partNumber", series + "-1"));
         shop().catalogues(aPart("INJECTORS").with("partNumber", series + "-2"));
-        Car car = calibratedFor(small);
+        Car car = shop().aCarCalibratedFor(small);
         try (Screen screen = windows.open(shop(), Role.WRITER, Look.TABLET, false)) {
             screen.to("/cars/" + car.id() + "/ask")
                     .type("Add a part", series)
@@ -89,7 +88,7 @@ class AskTest implements OnH2 {
 
     @Test
     void whatTheCatalogueDoesNotKnowIsNoAnswer(Windows windows) {
-        Car car = calibratedFor(injectors(440));
+        Car car = shop().aCarCalibratedFor(shop().injectors(440));
         try (Screen screen = windows.open(shop(), Role.WRITER, Look.TABLET, false)) {
             screen.to("/cars/" + car.id() + "/ask")
                     .type("Add a part", "a brass thing " + UUID.randomUUID())
@@ -103,7 +102,7 @@ class AskTest implements OnH2 {
     @Test
     void aCarThatIsNotInTheRegisterIsDescribed(Windows windows) {
         Car known = shop().registers(aCar());
-        Part fitted = injectors(440);
+        Part fitted = shop().injectors(440);
         Calibration calibration = shop().issues(RevisionDraft.forThe(known).covers(fitted));
         try (Screen screen = windows.open(shop(), Role.TECH, Look.TABLET, false)) {
             screen.to("/ask?car=nobody-has-this-plate").shows("Describe it instead.");
@@ -118,7 +117,7 @@ class AskTest implements OnH2 {
 
     @Test
     void whoMayNotAdviseSeesAnswersOnly() {
-        Car car = calibratedFor(injectors(440));
+        Car car = shop().aCarCalibratedFor(shop().injectors(440));
         shop().visitor(Role.AUDITOR).opens("/answers").is(200);
         shop().visitor(Role.AUDITOR).opens("/cars/" + car.id() + "/ask").is(403);
         Visitor writer = shop().visitor(Role.WRITER);
@@ -131,16 +130,5 @@ class AskTest implements OnH2 {
         screen.page()
                 .locator(".verdict", new com.microsoft.playwright.Page.LocatorOptions().setHasText(text))
                 .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.VISIBLE));
-    }
-
-    private Car calibratedFor(Part injectors) {
-        Car car = shop().registers(aCar());
-        car.fits(injectors);
-        return car.isFinishedWith(shop().issues(RevisionDraft.forThe(car).covers(injectors)));
-    }
-
-    private Part injectors(double ccPerMin) {
-        return shop().catalogues(aPart("INJECTORS")
-                .with("attributes", Body.of("flowCcPerMin", ccPerMin).with("ratedPressureKpa", 300)));
     }
 }

@@ -3,7 +3,8 @@ package org.bayhold.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.bayhold.support.Facts.aCar;
 import static org.bayhold.support.Facts.aPart;
-import static org.bayhold.support.Facts.fit;
+import static org.bayhold.support.Facts.about;
+import static org.bayhold.support.Facts.proposes;
 
 import java.util.List;
 import org.bayhold.support.Answer;
@@ -118,12 +119,7 @@ class EveryPageTest {
         String drawn = "/cars/" + aCarThatIsDrawn().id();
         String record =
                 Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
-        Answer advice = shop().as(Role.WRITER)
-                .post(
-                        "/advice",
-                        Body.of("vehicleId", finished.car().id())
-                                .plus("proposed", fit(injectors).without("source")))
-                .is(201);
+        Answer advice = shop().asks(about(finished.car()).plus("proposed", proposes(injectors)));
         return List.of(
                 "/",
                 "/ask",

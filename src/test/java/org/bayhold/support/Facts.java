@@ -46,11 +46,26 @@ public final class Facts {
                 .with("attributes", Body.empty());
     }
 
+    /** What is recorded of injectors: so much at 300 kPa. */
+    public static Body flows(double ccPerMin) {
+        return Body.of("flowCcPerMin", ccPerMin).with("ratedPressureKpa", 300);
+    }
+
     public static Body fit(Part part) {
         return change(part.category(), "FIT").with("partSpecId", part.id());
     }
 
     /** A part that nobody could name. */
+    /** A question about a car of the register. */
+    public static Body about(Car car) {
+        return Body.of("vehicleId", car.id());
+    }
+
+    /** The part, as somebody would like to have it fitted. */
+    public static Body proposes(Part part) {
+        return fit(part).without("source");
+    }
+
     public static Body fitUnidentified(String category) {
         return change(category, "FIT").with("note", "no number on it, looks handmade");
     }

@@ -103,6 +103,22 @@ public final class Shop {
         return catalogues(Facts.aPart(category));
     }
 
+    /** Injectors of this flow at 300 kPa. */
+    public Part injectors(double ccPerMin) {
+        return catalogues(Facts.aPart("INJECTORS").with("attributes", Facts.flows(ccPerMin)));
+    }
+
+    /** A car that was calibrated for these parts, and may leave. */
+    public Car aCarCalibratedFor(Part... parts) {
+        Car car = registers(Facts.aCar());
+        RevisionDraft draft = RevisionDraft.forThe(car);
+        for (Part part : parts) {
+            car.fits(part);
+            draft = draft.covers(part);
+        }
+        return car.isFinishedWith(issues(draft));
+    }
+
     public Calibration issues(RevisionDraft draft) {
         Body body = draft.toSend();
         String id = as(Role.CALIBRATOR).post("/calibrations", body).is(201).id();
@@ -121,6 +137,11 @@ public final class Shop {
         car.acknowledges();
         car.gate().isClear();
         return new FinishedCar(car, intake, calibration, install, flash, readBack);
+    }
+
+    /** The answer to "may I run this part with my calibration?". */
+    public Answer asks(Body question) {
+        return as(Role.WRITER).post("/advice", question).is(201);
     }
 
     public Answer withdraws(Calibration calibration) {
