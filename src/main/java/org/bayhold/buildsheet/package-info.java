@@ -1,6 +1,16 @@
 /** What happened to each car as dated facts, and the fold that gives its state for any two times. */
 @ApplicationModule(
-        allowedDependencies = {"calibration", "catalog", "identity", "journal", "obd", "page", "refusal", "vehicle"})
+        allowedDependencies = {
+            "calibration",
+            "catalog",
+            "drivelog",
+            "identity",
+            "journal",
+            "obd",
+            "page",
+            "refusal",
+            "vehicle"
+        })
 @NullMarked
 package org.bayhold.buildsheet;
 

@@ -4,6 +4,8 @@
             "buildsheet",
             "calibration",
             "catalog",
+            "drivelog",
+            "drives",
             "identity",
             "journal",
             "obd",

@@ -32,7 +32,6 @@ final class PureRules {
                     "Policies",
                     "Question",
                     "Decision",
-                    "Plot",
                     "LambdaPicture",
                     "ContributionPicture",
                     "DutyPicture"),
@@ -43,7 +42,7 @@ final class PureRules {
             "catalog",
             List.of("EffectGroups", "Category", "PartAttributes", "AttributeSet", "Curve"),
             "page",
-            List.of("Units", "Axis"));
+            List.of("Units", "Axis", "Plot"));
     private static final Set<String> PURE_THROUGHOUT = Set.of("obd", "prediction", "drivelog");
     /** The gate logs a check that could not run. */
     private static final String MAY_LOG = "Gate";

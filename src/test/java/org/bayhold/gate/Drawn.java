@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.bayhold.page.Plot;
 import org.bayhold.prediction.Prediction.Mixture;
 import org.jspecify.annotations.Nullable;
 

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
 import org.bayhold.prediction.Prediction.Mixture;
 import org.bayhold.prediction.Sweep.MixtureLine;

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Place;
+import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
 import org.bayhold.prediction.Prediction;
 import org.bayhold.prediction.Prediction.Alone;

@@ -1,29 +1,27 @@
-package org.bayhold.gate;
+package org.bayhold.page;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.bayhold.page.Axis;
-import org.bayhold.page.Units;
 
 /**
- * What the pictures of a prediction share. They are {@value #WIDTH} wide in their own units, which is about what a phone has, so
+ * What all pictures share. They are {@value #WIDTH} wide in their own units, which is about what a phone has, so
  * that their text is read at about its own size on any screen. Pure.
  */
-final class Plot {
-    static final int WIDTH = 360;
-    static final int LEFT = 42;
-    static final int RIGHT = 350;
+public final class Plot {
+    public static final int WIDTH = 360;
+    public static final int LEFT = 42;
+    public static final int RIGHT = 350;
     /** Between two figures below each other, and beside each other. */
-    static final int ROOM_DOWN = 26;
+    public static final int ROOM_DOWN = 26;
 
-    static final int ROOM_ACROSS = 40;
+    public static final int ROOM_ACROSS = 40;
     /** A line of text. */
-    static final int ROW = 17;
+    public static final int ROW = 17;
     /** A character of the pictures' text is no wider than this. */
-    static final double CHARACTER = 8.4;
+    public static final double CHARACTER = 8.4;
 
     /** What stands above the base of a text. */
     private static final int LETTER = 10;
@@ -34,20 +32,20 @@ final class Plot {
     private Plot() {}
 
     /** A figure beside an axis. */
-    record Tick(double at, String text) {}
+    public record Tick(double at, String text) {}
 
     /** A text in the middle of its place. */
-    record Label(String text, double x, double y) {
-        double begins() {
+    public record Label(String text, double x, double y) {
+        public double begins() {
             return x - width(text) / 2;
         }
 
-        double ends() {
+        public double ends() {
             return x + width(text) / 2;
         }
 
         /** What no other text may cover. */
-        List<Spot> spots() {
+        public List<Spot> spots() {
             return DoubleStream.iterate(begins(), at -> at < ends() + STRIDE, at -> at + STRIDE)
                     .boxed()
                     .flatMap(at -> Stream.of(y, y - LETTER / 2.0, y - LETTER).map(height -> new Spot(at, height)))
@@ -60,16 +58,16 @@ final class Plot {
     }
 
     /** @param at where it points to */
-    record Wanted(String text, double at) {}
+    public record Wanted(String text, double at) {}
 
     /** A point of a line, as figures. */
-    record Figures(double across, double up) {}
+    public record Figures(double across, double up) {}
 
     /** A place of the picture. */
-    record Spot(double x, double y) {}
+    public record Spot(double x, double y) {}
 
     /** Where a text at a line may stand. */
-    enum Side {
+    public enum Side {
         ABOVE(-6),
         BELOW(15);
 
@@ -79,11 +77,11 @@ final class Plot {
             this.baseline = baseline;
         }
 
-        static List<Side> above(boolean orBelow) {
+        public static List<Side> above(boolean orBelow) {
             return orBelow ? List.of(ABOVE, BELOW) : List.of(ABOVE);
         }
 
-        static List<Side> below(boolean orAbove) {
+        public static List<Side> below(boolean orAbove) {
             return orAbove ? List.of(BELOW, ABOVE) : List.of(BELOW);
         }
     }
@@ -95,7 +93,7 @@ final class Plot {
      * @param sides the better first
      * @param taken what must not be hidden
      */
-    static Label beside(String text, double y, List<Side> sides, Axis up, List<Spot> taken) {
+    public static Label beside(String text, double y, List<Side> sides, Axis up, List<Spot> taken) {
         double half = width(text) / 2;
         Label first = new Label(text, LEFT + 6 + half, y + sides.get(0).baseline);
         for (double x = LEFT + 6 + half; x <= RIGHT - 6 - half; x += STRIDE) {
@@ -112,14 +110,14 @@ final class Plot {
     }
 
     /** A horizontal line. */
-    static List<Spot> across(double y) {
+    public static List<Spot> across(double y) {
         return DoubleStream.iterate(LEFT, x -> x <= RIGHT, x -> x + STRIDE)
                 .mapToObj(x -> new Spot(x, y))
                 .toList();
     }
 
     /** Places of a line, close enough that no text slips between two of them. */
-    static List<Spot> spots(List<Figures> points, Axis across, Axis up) {
+    public static List<Spot> spots(List<Figures> points, Axis across, Axis up) {
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
             Figures to = points.get(i);
@@ -134,25 +132,25 @@ final class Plot {
         return spots;
     }
 
-    static double width(String text) {
+    public static double width(String text) {
         return text.length() * CHARACTER;
     }
 
     /** As much of a text as there is room for; what stands in brackets goes first. */
-    static String shortened(String whole, double room) {
+    public static String shortened(String whole, double room) {
         int characters = (int) (room / CHARACTER);
         String text = whole.length() <= characters ? whole : whole.replaceFirst(" \\([^)]*\\)", "");
         return text.length() <= characters ? text : text.substring(0, Math.max(0, characters - 1)) + "…";
     }
 
-    static List<Tick> ticks(Axis axis, double room, String unit) {
+    public static List<Tick> ticks(Axis axis, double room, String unit) {
         return axis.ticks(room).stream()
                 .map(figure -> new Tick(axis.at(figure), Units.plain(figure, 6) + unit))
                 .toList();
     }
 
     /** Texts under a picture, none over another: each in the first row that has room for it. */
-    static List<Label> under(List<Wanted> wanted, double baseline) {
+    public static List<Label> under(List<Wanted> wanted, double baseline) {
         List<Label> placed = new ArrayList<>();
         for (Wanted text : wanted) {
             double half = width(text.text()) / 2;
@@ -174,7 +172,7 @@ final class Plot {
     }
 
     /** A line through points, as an SVG path; what lies above or below the picture is left out, and never bent into it. */
-    static String line(List<Figures> points, Axis across, Axis up) {
+    public static String line(List<Figures> points, Axis across, Axis up) {
         StringBuilder path = new StringBuilder();
         boolean open = false;
         for (int i = 1; i < points.size(); i++) {
@@ -209,7 +207,7 @@ final class Plot {
     }
 
     /** The area between two lines; what lies beyond the picture ends at its edge. */
-    static String area(List<Figures> above, List<Figures> below, Axis across, Axis up) {
+    public static String area(List<Figures> above, List<Figures> below, Axis across, Axis up) {
         StringBuilder path = new StringBuilder();
         for (Figures point : above) {
             path.append(path.length() == 0 ? 'M' : 'L').append(place(across.at(point.across()), up.at(point.up())));
@@ -221,7 +219,7 @@ final class Plot {
         return path.append('Z').toString();
     }
 
-    static String place(double x, double y) {
+    public static String place(double x, double y) {
         return String.format(Locale.ROOT, "%.1f %.1f", x, y);
     }
 }
