@@ -24,7 +24,8 @@ grant select, insert on
     part_spec, part_spec_correction, part_spec_benefit_note, category_move,
     calibration, calibration_coverage, calibration_withdrawal,
     policy_fact, retune_cause,
-    advice, planned_work, planned_work_dropped
+    advice, planned_work, planned_work_dropped,
+    drive_log_judgement, column_meaning
     to :"app";
 
 -- what stands beside the record and moves on with it. UPDATE is also what a row lock (SELECT ... FOR SHARE) needs.

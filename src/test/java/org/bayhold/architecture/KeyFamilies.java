@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.bayhold.audit.Finding;
 import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Coverage;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.buildsheet.HistoryLines;
@@ -19,11 +20,14 @@ import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.BenefitNote;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartAttributes;
+import org.bayhold.drivelog.Column;
 import org.bayhold.drivelog.Flaw;
 import org.bayhold.drivelog.Missing;
 import org.bayhold.drivelog.Parameter;
 import org.bayhold.drivelog.Refused;
+import org.bayhold.drivelog.Unit;
 import org.bayhold.drivelog.Unjudged;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
@@ -56,6 +60,8 @@ final class KeyFamilies {
         Reason.NO_RELATED_CODES,
         Reason.CODES_NOT_READ,
         Reason.NOT_ASKED_FOR,
+        Reason.NO_SPARK_IGNITION,
+        Reason.DRIVE_LOG_PASSES,
         Reason.NOTHING_OPEN,
         Reason.ACKNOWLEDGED,
         Reason.ANOTHER_PERSON
@@ -65,6 +71,8 @@ final class KeyFamilies {
     private static final Set<String> WARNINGS = Set.of(
             "ODOMETER_RAN_BACKWARDS",
             "ARRIVAL_IMPLIED",
+            "FILE_ON_RECORD",
+            "FILE_ON_ANOTHER_CAR",
             "CVN_IS_THE_FACTORYS",
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS",
@@ -128,6 +136,13 @@ final class KeyFamilies {
             family("drivelog.unjudged.", names(Unjudged.values())),
             family("drivelog.parameter.", names(Parameter.values())),
             family("drivelog.flaw.", names(Flaw.Kind.values())),
+            family("drivelog.unit.", names(Unit.values())),
+            family("drivelog.code.", names(org.bayhold.drivelog.Finding.Code.values())),
+            family("drivelog.use.", names(Column.Use.values())),
+            family("drivelog.separator.", Set.of("COMMA", "SEMICOLON", "TAB", "BAR")),
+            family("verdict.", names(Verdict.values())),
+            family("venue.", names(DriveLogged.Venue.values())),
+            family("said.drive-log.", names(Verdict.values())),
             family("prediction.effect.", Set.of(), names(Category.values())),
             family("role.", names(Role.values())),
             family("travel.", names(Fact.Travel.values())),
