@@ -29,14 +29,6 @@ public record Revision(
         coverage = List.copyOf(coverage);
     }
 
-    public List<CalibrationMap> maps() {
-        return List.of();
-    }
-
-    public boolean compressionIgnition() {
-        return false;
-    }
-
     public Optional<CoverageLine> coverageAt(Place place) {
         return coverage.stream().filter(line -> line.place().equals(place)).findFirst();
     }

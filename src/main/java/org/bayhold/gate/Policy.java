@@ -17,8 +17,4 @@ public record Policy(
         boolean secondPersonRequired) {
     /** What holds from the beginning of time until a manager decides otherwise. */
     public static final Policy DEFAULT = new Policy(true, 24, true, false, true, false);
-
-    org.bayhold.drivelog.Thresholds thresholds() {
-        return org.bayhold.drivelog.Thresholds.DEFAULTS;
-    }
 }
