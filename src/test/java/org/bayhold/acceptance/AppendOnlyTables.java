@@ -29,6 +29,7 @@ public abstract class AppendOnlyTables implements OnADatabase {
                 "category_move",
                 "calibration",
                 "calibration_coverage",
+                "calibration_map",
                 "calibration_withdrawal",
                 "policy_fact",
                 "retune_cause",

@@ -66,6 +66,8 @@ final class LikelyHistories {
                     new Reading("CAL-" + i, "0000000" + i, null),
                     Purpose.NORMAL,
                     List.of(new CoverageLine(INTAKE, List.of(PARTS.get(i)), false, false)),
+                    List.of(),
+                    false,
                     START,
                     withdrawn));
         }

@@ -22,6 +22,7 @@ final class TypedColumns {
             Map.entry("category_move", "e.id = t.id"),
             Map.entry("calibration", "e.id = t.id"),
             Map.entry("calibration_coverage", "e.id = t.calibration_id"),
+            Map.entry("calibration_map", "e.id = t.calibration_id"),
             Map.entry("calibration_withdrawal", "e.chain_id = t.calibration_id and e.kind = 'CALIBRATION_WITHDRAWN'"),
             Map.entry("policy_fact", "e.id = t.id"),
             Map.entry("part_spec_benefit_note", "e.id = t.id"),

@@ -58,6 +58,15 @@ public final class EveryKindOfRecord {
                         .with("position", "Left ")
                         .with("factoryAllowed", true)
                         .with("noneAllowed", true))
+                .withMap("98 octane")
+                .withMap(Body.of("name", "Valet")
+                        .with(
+                                "fuels",
+                                List.of(
+                                        shop.aPartFor("FUEL").id(),
+                                        shop.aPartFor("FUEL").id()))
+                        .with("factoryFuel", true)
+                        .with("note", "for the garage around the corner"))
                 .with("boostTargetKpa", 142.125)
                 .with("limits", "98 octane")
                 .with("assumes", Body.of("fuel", "98").with("stoich", 14.7).with("far", 1e21))
