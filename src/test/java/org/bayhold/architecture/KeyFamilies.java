@@ -1,5 +1,6 @@
 package org.bayhold.architecture;
 
+import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +26,7 @@ import org.bayhold.drivelog.Flaw;
 import org.bayhold.drivelog.Missing;
 import org.bayhold.drivelog.Parameter;
 import org.bayhold.drivelog.Refused;
+import org.bayhold.drivelog.Thresholds;
 import org.bayhold.drivelog.Unit;
 import org.bayhold.drivelog.Unjudged;
 import org.bayhold.drivelog.Verdict;
@@ -80,8 +82,12 @@ final class KeyFamilies {
 
     private static final Set<String> ANSWERS = Set.of("RETUNE_FIRST", "COVERED", "UNKNOWN_PARTS");
 
-    private static final Set<String> ASKED =
-            Set.of("readBackRequired", "troubleCodesChecked", "acknowledgementRequired", "secondPersonRequired");
+    private static final Set<String> ASKED = Set.of(
+            "readBackRequired",
+            "troubleCodesChecked",
+            "driveLogRequired",
+            "acknowledgementRequired",
+            "secondPersonRequired");
 
     /** What is unknown has a sentence of its own. */
     private static final Set<String> KNOWN_GAPS = Set.of("PART_NOT_COVERED", "FACTORY_NOT_COVERED", "NONE_NOT_COVERED");
@@ -158,6 +164,9 @@ final class KeyFamilies {
             family("parts.supersession.", Set.of("before", "after")),
             family("policy.", ASKED),
             family("policy.means.", ASKED),
+            family("threshold.", thresholds()),
+            family("threshold.means.", thresholds()),
+            family("threshold.group.", Set.of("NEEDED", "CORRECTION", "FULL_LOAD")),
             family("asked.", Set.of("YES", "NO")),
             family("benefit.", names(BenefitNote.Effect.values())),
             family("ask.action.", names(Fact.Action.values())),
@@ -194,6 +203,12 @@ final class KeyFamilies {
         return Stream.concat(Arrays.stream(Category.values()).map(PartAttributes::of), Stream.of(Assumptions.ALL))
                 .flatMap(set -> set.attributes().stream())
                 .map(Attribute::name)
+                .collect(Collectors.toSet());
+    }
+
+    private static Set<String> thresholds() {
+        return Arrays.stream(Thresholds.class.getRecordComponents())
+                .map(RecordComponent::getName)
                 .collect(Collectors.toSet());
     }
 
