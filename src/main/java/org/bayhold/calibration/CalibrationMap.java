@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record CalibrationMap(String name, List<UUID> fuels, boolean factoryFuel) {
     /** That of a revision that names no maps. */
-    static final CalibrationMap WITHOUT_A_NAME = new CalibrationMap("", List.of(), false);
+    public static final CalibrationMap WITHOUT_A_NAME = new CalibrationMap("", List.of(), false);
 
     public CalibrationMap {
         fuels = List.copyOf(fuels);

@@ -6,7 +6,6 @@ import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.FetchType;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OrderColumn;
@@ -19,8 +18,6 @@ import java.util.UUID;
 import org.bayhold.journal.AppendOnly;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.obd.Reading;
-import org.hibernate.annotations.Fetch;
-import org.hibernate.annotations.FetchMode;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 
@@ -60,8 +57,7 @@ class CalibrationRow extends AppendOnly<UUID> {
     @Immutable
     private List<CoverageRow> coverage;
 
-    @ElementCollection(fetch = FetchType.EAGER)
-    @Fetch(FetchMode.SUBSELECT)
+    @ElementCollection
     @CollectionTable(name = "calibration_map", joinColumns = @JoinColumn(name = "calibration_id"))
     @OrderColumn(name = "row_no")
     @Immutable

@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.DriveLogged;
+import org.bayhold.calibration.CalibrationMap;
 import org.bayhold.calibration.Revision;
 import org.bayhold.drivelog.Verdict;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,7 @@ final class DriveLogCheck {
         List<DriveLogged> ofThis = since.stream()
                 .filter(log -> Objects.equals(log.calibrationId(), inEcu(car)))
                 .toList();
-        List<Maps.Asked> maps = Maps.askedAbout(car);
+        List<CalibrationMap> maps = Maps.askedAbout(car);
         List<DriveLogged> newest =
                 maps.stream().flatMap(map -> newest(car, ofThis, map).stream()).toList();
         List<DriveLogged> failed =
@@ -70,7 +71,7 @@ final class DriveLogCheck {
     }
 
     /** One at the very time of the flash proves nothing, and counts only against release (rule 9). */
-    private static Optional<DriveLogged> newest(CarState car, List<DriveLogged> logs, Maps.Asked map) {
+    private static Optional<DriveLogged> newest(CarState car, List<DriveLogged> logs, CalibrationMap map) {
         return logs.stream()
                 .filter(log -> map.isNamed(log.map()))
                 .filter(log -> log.verdict() != Verdict.INSUFFICIENT)

@@ -58,6 +58,7 @@ class DrivenEngines implements EngineOnRecord {
                 revision.map(Revision::id).orElse(null),
                 revision.map(Revision::maps).orElse(List.of()).stream()
                         .map(CalibrationMap::name)
+                        .filter(name -> !name.isEmpty())
                         .toList(),
                 revision.filter(Revision::compressionIgnition).isEmpty(),
                 engine(car, revision, record),
