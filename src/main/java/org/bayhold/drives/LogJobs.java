@@ -60,8 +60,9 @@ class LogJobs implements DisposableBean {
             long judged,
             @Nullable DriveLogView view,
             @Nullable Refusal refusal) {
-        boolean isDone() {
-            return view != null || refusal != null;
+        /** Judged so far, of the file. Used by templates. */
+        public long percent() {
+            return bytes == 0 ? 0 : Math.min(100, judged * 100 / bytes);
         }
     }
 
