@@ -28,12 +28,12 @@ record ThresholdLine(Attribute threshold, Object now, Object other) {
         return value.isBoolean() ? (Object) value.booleanValue() : (Object) value.doubleValue();
     }
 
-    String name() {
+    public String name() {
         return threshold.name();
     }
 
     /** Its name in a form and in a refusal. */
-    String field() {
+    public String field() {
         return field(threshold);
     }
 
@@ -42,28 +42,28 @@ record ThresholdLine(Attribute threshold, Object now, Object other) {
     }
 
     /** Whether it is a question and no figure. */
-    boolean isAsked() {
+    public boolean isAsked() {
         return threshold instanceof FlagAttribute;
     }
 
-    boolean differs() {
+    public boolean differs() {
         return !now.equals(other);
     }
 
     /** What a field of a form shows of it. */
-    Object typed() {
+    public Object typed() {
         return now instanceof Double figure ? Units.plain(figure, Integer.MAX_VALUE) : shown(now);
     }
 
-    Object shownNow() {
+    public Object shownNow() {
         return shown(now);
     }
 
-    Object shownOther() {
+    public Object shownOther() {
         return shown(other);
     }
 
-    String unit() {
+    public String unit() {
         return threshold instanceof NumberAttribute number ? number.unit() : "";
     }
 
