@@ -53,8 +53,8 @@ public record Pull(
             @Nullable Double knockDegrees,
             @Nullable Double airflowGPerS) {}
 
-    /** By which of many pulls some are kept. */
-    double concern() {
+    /** By which of many pulls some are kept, and drawn: the larger, the more it matters. */
+    public double concern() {
         double lean = leanestPercent == null ? 0 : Math.abs(leanestPercent);
         double rich = richestPercent == null ? 0 : Math.abs(richestPercent) / 2;
         double knock = knockDegrees == null ? 0 : knockDegrees;

@@ -29,22 +29,32 @@ class DrivePages {
     private final LoggedDrives drives;
     private final LogFiles files;
     private final LogJobs jobs;
+    private final LogDrawing drawing;
 
-    DrivePages(CarForms carForms, KnownDrives known, LoggedDrives drives, LogFiles files, LogJobs jobs) {
+    DrivePages(
+            CarForms carForms,
+            KnownDrives known,
+            LoggedDrives drives,
+            LogFiles files,
+            LogJobs jobs,
+            LogDrawing drawing) {
         this.carForms = carForms;
         this.known = known;
         this.drives = drives;
         this.files = files;
         this.jobs = jobs;
+        this.drawing = drawing;
     }
 
     @Needs(Act.READ)
     @GetMapping("/cars/{id}/drive-logs/{logId}")
     ModelAndView drive(Caller caller, @PathVariable UUID id, @PathVariable UUID logId, Form form) {
         DriveLogged fact = known.fact(id, logId);
+        Judged judged = known.judged(fact);
         return carForms.of(form.show(VIEW), caller, id, form)
                 .addObject("log", known.view(id, logId))
-                .addObject("judged", known.judged(fact))
+                .addObject("judged", judged)
+                .addObject("pictures", drawing.of(judged, caller.units()))
                 .addObject("others", known.judgements(id, fact.drive()));
     }
 

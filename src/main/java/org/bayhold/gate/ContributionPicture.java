@@ -2,7 +2,6 @@ package org.bayhold.gate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import org.bayhold.catalog.Place;
 import org.bayhold.page.Axis;
@@ -140,10 +139,7 @@ record ContributionPicture(
 
     /** With its sign: what comes back to lambda 1. */
     static String value(Mixture mixture) {
-        double trim = mixture.trimDemandPercent();
-        String percent = String.format(Locale.ROOT, "%.1f", Math.abs(trim));
-        String sign = percent.equals("0.0") ? "" : trim > 0 ? "+" : "−";
-        return sign + percent + "\u00a0%";
+        return Plot.signed(mixture.trimDemandPercent(), 1) + "\u00a0%";
     }
 
     public boolean banded() {

@@ -10,6 +10,7 @@ import org.bayhold.page.Axis;
 import org.bayhold.page.Plot;
 import org.bayhold.page.Plot.Figures;
 import org.bayhold.page.Plot.Label;
+import org.bayhold.page.Plot.Limit;
 import org.bayhold.page.Plot.Tick;
 import org.bayhold.page.Plot.Wanted;
 import org.bayhold.page.Units;
@@ -78,14 +79,6 @@ record LambdaPicture(
         }
     }
 
-    /** As far as the ECU may correct, and the words at it. */
-    record Limit(double y, Label label) {}
-
-    private static @Nullable Limit limit(
-            double lambda, String words, List<Plot.Side> sides, Axis up, List<Plot.Spot> taken) {
-        return up.holds(lambda) ? new Limit(up.at(lambda), Plot.beside(words, up.at(lambda), sides, up, taken)) : null;
-    }
-
     /** The words of the named airflows, and of the limits. */
     record Names(String idle, String cruise, String peak, String leanLimit, String richLimit) {
         private String of(Named named) {
@@ -114,11 +107,11 @@ record LambdaPicture(
         List<Plot.Spot> taken = new ArrayList<>(Plot.spots(figures(of, units, Mixture::lambda), across, up));
         marks.forEach(mark -> taken.add(new Plot.Spot(mark.x(), mark.y())));
         boolean roomBetween = up.at(of.richLimit()) - up.at(of.leanLimit()) > 2 * Plot.ROW;
-        Limit lean = limit(of.leanLimit(), names.leanLimit(), Plot.Side.above(roomBetween), up, taken);
+        Limit lean = Plot.limit(of.leanLimit(), names.leanLimit(), Plot.Side.above(roomBetween), up, taken);
         if (lean != null) {
             taken.addAll(lean.label().spots());
         }
-        Limit rich = limit(of.richLimit(), names.richLimit(), Plot.Side.below(roomBetween), up, taken);
+        Limit rich = Plot.limit(of.richLimit(), names.richLimit(), Plot.Side.below(roomBetween), up, taken);
         return new LambdaPicture(
                 top,
                 (int) lowest + Plot.ROW + 6,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What all pictures share. They are {@value #WIDTH} wide in their own units, which is about what a phone has, so
@@ -66,6 +67,9 @@ public final class Plot {
     /** A place of the picture. */
     public record Spot(double x, double y) {}
 
+    /** A horizontal line that means something, and the words at it. */
+    public record Limit(double y, Label label) {}
+
     /** Where a text at a line may stand. */
     public enum Side {
         ABOVE(-6),
@@ -109,6 +113,11 @@ public final class Plot {
         return first;
     }
 
+    /** Null where the figure is beyond the picture. */
+    public static @Nullable Limit limit(double figure, String words, List<Side> sides, Axis up, List<Spot> taken) {
+        return up.holds(figure) ? new Limit(up.at(figure), beside(words, up.at(figure), sides, up, taken)) : null;
+    }
+
     /** A horizontal line. */
     public static List<Spot> across(double y) {
         return DoubleStream.iterate(LEFT, x -> x <= RIGHT, x -> x + STRIDE)
@@ -130,6 +139,13 @@ public final class Plot {
             }
         }
         return spots;
+    }
+
+    /** With its sign, unless it is nought when it is rounded. */
+    public static String signed(double figure, int decimals) {
+        String digits = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(figure));
+        boolean isNought = digits.chars().allMatch(digit -> digit == '0' || digit == '.');
+        return (isNought ? "" : figure > 0 ? "+" : "−") + digits;
     }
 
     public static double width(String text) {

@@ -21,6 +21,7 @@ import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.BenefitNote;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartAttributes;
+import org.bayhold.drivelog.AirSource;
 import org.bayhold.drivelog.Column;
 import org.bayhold.drivelog.Flaw;
 import org.bayhold.drivelog.Missing;
@@ -146,6 +147,10 @@ final class KeyFamilies {
             family("drivelog.code.", names(org.bayhold.drivelog.Finding.Code.values())),
             family("drivelog.use.", names(Column.Use.values())),
             family("drivelog.separator.", Set.of("COMMA", "SEMICOLON", "TAB", "BAR")),
+            family("drives.picture.grade.", Set.of("TOO_SHORT", "NORMAL", "NOTABLE", "BEYOND")),
+            family("drives.picture.source.", names(AirSource.values())),
+            family("drives.picture.channel.", Set.of("LAMBDA", "PRESSURE", "KNOCK", "AIRFLOW")),
+            family("drives.picture.dashed.", Set.of("LAMBDA", "PRESSURE", "KNOCK")),
             family("verdict.", names(Verdict.values())),
             family("venue.", names(DriveLogged.Venue.values())),
             family("said.drive-log.", names(Verdict.values())),

@@ -184,7 +184,7 @@ class LambdaPictureTest {
         return requireNonNull(spot.mixture()).lambda();
     }
 
-    private static @Nullable Double ys(LambdaPicture.@Nullable Limit limit) {
+    private static @Nullable Double ys(Plot.@Nullable Limit limit) {
         return limit == null ? null : limit.y();
     }
 }
