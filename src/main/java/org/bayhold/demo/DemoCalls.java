@@ -9,6 +9,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
+import org.springframework.http.client.MultipartBodyBuilder;
 import org.springframework.web.client.HttpServerErrorException;
 import org.springframework.web.client.RestClient;
 import tools.jackson.databind.JsonNode;
@@ -49,7 +50,24 @@ final class DemoCalls implements AutoCloseable {
         return send(HttpMethod.PATCH, by, path, key, body);
     }
 
-    private JsonNode send(HttpMethod method, String by, String path, String key, JsonNode body) {
+    /** A file with the fields of its form. */
+    JsonNode postFile(String by, String path, String key, byte[] file, Map<String, String> fields) {
+        MultipartBodyBuilder form = new MultipartBodyBuilder();
+        fields.forEach(form::part);
+        form.part("file", file).filename("drive.csv").contentType(new MediaType("text", "csv"));
+        return send(HttpMethod.POST, by, path, key, form.build(), MediaType.MULTIPART_FORM_DATA);
+    }
+
+    private JsonNode send(HttpMethod method, String by, String path, String key, Object body) {
+        return send(method, by, path, key, body, MediaType.APPLICATION_JSON);
+    }
+
+    /** The shop's policy; what is left out stays. */
+    void put(String by, String path, JsonNode body) {
+        send(HttpMethod.PUT, by, path, "", body);
+    }
+
+    private JsonNode send(HttpMethod method, String by, String path, String key, Object body, MediaType type) {
         String token = token(by);
         for (int attempt = 1; ; attempt++) {
             try {
@@ -62,7 +80,7 @@ final class DemoCalls implements AutoCloseable {
                                 headers.setIfMatch("*");
                             }
                         })
-                        .contentType(MediaType.APPLICATION_JSON)
+                        .contentType(type)
                         .body(body)
                         .retrieve()
                         .body(JsonNode.class));

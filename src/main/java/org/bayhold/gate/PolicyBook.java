@@ -11,6 +11,7 @@ import org.bayhold.identity.Call;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Chains;
 import org.bayhold.journal.Ids;
+import org.bayhold.journal.OpenChain;
 import org.bayhold.journal.WriteTemplate;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -53,12 +54,16 @@ class PolicyBook {
         return writes.write(call.request(), Chains.SHOP, Policy.class, chain -> {
                     Policy now = policies().at(chain.recordedAt(), chain.recordedAt());
                     Policy next = request.over(now, with(now.thresholds(), thresholds));
-                    UUID id = Ids.next();
-                    rows.save(new PolicyRow(id, next, chain.recordedAt(), chain.by(), json));
-                    chain.append(SET, id, chain.recordedAt(), next);
+                    append(chain, next);
                     return next;
                 })
                 .value();
+    }
+
+    void append(OpenChain chain, Policy policy) {
+        UUID id = Ids.next();
+        rows.save(new PolicyRow(id, policy, chain.recordedAt(), chain.by(), json));
+        chain.append(SET, id, chain.recordedAt(), policy);
     }
 
     /** A threshold that is null is left out, as any other field. */

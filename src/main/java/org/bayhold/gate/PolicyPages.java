@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.Catalog;
@@ -21,6 +22,7 @@ import org.bayhold.journal.CanonicalJson;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
+import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -37,14 +39,23 @@ class PolicyPages {
     private final People people;
     private final CanonicalJson json;
     private final Clock clock;
+    private final MessageSource messages;
 
-    PolicyPages(PolicyBook book, PolicyForm fields, Catalog catalog, People people, CanonicalJson json, Clock clock) {
+    PolicyPages(
+            PolicyBook book,
+            PolicyForm fields,
+            Catalog catalog,
+            People people,
+            CanonicalJson json,
+            Clock clock,
+            MessageSource messages) {
         this.book = book;
         this.fields = fields;
         this.catalog = catalog;
         this.people = people;
         this.json = json;
         this.clock = clock;
+        this.messages = messages;
     }
 
     /** A version of the policy. */
@@ -77,6 +88,12 @@ class PolicyPages {
         return Form.leadsOn(page)
                 ? page
                 : show(page, now().thresholds()).addObject("unfolded", PolicyForm.isWrongAmongThresholds(form));
+    }
+
+    private String by(PolicyBook.Version version, Map<UUID, String> names) {
+        return version.by().equals(NewShop.ITSELF)
+                ? messages.getMessage("policy.by-itself", null, Locale.ENGLISH)
+                : names.getOrDefault(version.by(), version.by().toString());
     }
 
     /** Which version a page was made from; empty before the first. */
@@ -129,9 +146,7 @@ class PolicyPages {
             PolicyBook.Version version = all.get(i);
             Policy before = i + 1 < all.size() ? all.get(i + 1).policy() : Policy.DEFAULT;
             versions.add(new Version(
-                    version.at(),
-                    names.getOrDefault(version.by(), version.by().toString()),
-                    PolicyChange.between(before, version.policy(), json)));
+                    version.at(), by(version, names), PolicyChange.between(before, version.policy(), json)));
         }
         return versions;
     }

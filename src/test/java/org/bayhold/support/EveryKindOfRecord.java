@@ -14,6 +14,8 @@ import static org.bayhold.support.Facts.remove;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import org.bayhold.drivelog.SentLog;
 
 /** A shop in which everything has happened that can be recorded, so that no table of the record is empty. */
 public final class EveryKindOfRecord {
@@ -50,6 +52,8 @@ public final class EveryKindOfRecord {
         Part sensor = shop.catalogues(Facts.aPart("AIRFLOW_SENSOR")
                 .with("attributes", Body.of("sensorBoreMm", 80.25).with("transfer", aCurve()))
                 .with("complianceNote", "EO 11-7"));
+        drive(shop, strange);
+
         Car late = shop.registers(aCar());
         late.fits(sensor);
         Calibration both = shop.issues(RevisionDraft.forThe(late)
@@ -93,6 +97,21 @@ public final class EveryKindOfRecord {
         }
         shop.as(Role.MANAGER)
                 .post("/categories/COSMETIC/moves", Body.of("noEffect", true).with("reason", "stickers after all"))
+                .is(201);
+    }
+
+    /** Judged twice, with headings that the shop has told. */
+    private static void drive(Shop shop, Car car) {
+        Answer log = shop.as(Role.TECH)
+                .postFile(
+                        car.path("drive-logs"),
+                        SentLog.sound(5),
+                        Map.of("venue", "DYNO", "performedBy", "Tariq Boone", "note", "with a full tank"))
+                .is(201);
+        shop.as(Role.TECH)
+                .post(
+                        car.path("drive-logs/" + log.id() + "/judgements"),
+                        Body.of("columns", Body.of("Knock retard (deg)", null)))
                 .is(201);
     }
 
