@@ -30,6 +30,8 @@ public abstract class AppendOnlyTables implements OnADatabase {
                 "calibration",
                 "calibration_coverage",
                 "calibration_map",
+                "drive_log_judgement",
+                "column_meaning",
                 "calibration_withdrawal",
                 "policy_fact",
                 "retune_cause",

@@ -200,6 +200,26 @@ public abstract class DriveLogs implements OnADatabase {
     }
 
     @Test
+    void theShopSaysOnceWhatItsHeadingsHold() {
+        String heading = "probe of " + seed;
+        byte[] file = new String(SentLog.sound(seed), StandardCharsets.UTF_8)
+                .replaceFirst("Lambda,", heading + ",")
+                .getBytes(StandardCharsets.UTF_8);
+        assertThat(sends(file).is(201).field("verdict")).isEqualTo("INSUFFICIENT");
+
+        shop().as(Role.TECH)
+                .put("/drive-log-columns", Body.of(heading, "MEASURED_LAMBDA"))
+                .isProblem(403, "forbidden");
+        shop().as(Role.CALIBRATOR)
+                .put("/drive-log-columns", Body.of(heading, "MEASURED_LAMBDA"))
+                .is(200);
+
+        Answer again = sends(file).is(201);
+        assertThat(again.field("verdict")).isEqualTo("PASS");
+        assertThat(again.json().path("columns").get(0).path("name").asString()).isEqualTo(heading);
+    }
+
+    @Test
     void aDriveIsJudgedAgainByAnotherPolicyAndTheOldVerdictStays() {
         Answer first = sends(SentLog.sound(seed)).is(201);
         shop().as(Role.MANAGER)

@@ -102,6 +102,16 @@ public final class EveryKindOfRecord {
 
     /** Judged twice, with headings that the shop has told. */
     private static void drive(Shop shop, Car car) {
+        shop.as(Role.CALIBRATOR)
+                .put(
+                        "/drive-log-columns",
+                        Body.of("Sonde 4", "MEASURED_LAMBDA")
+                                .with(
+                                        "Ladedruck",
+                                        Body.of("parameter", "MANIFOLD_PRESSURE")
+                                                .with("unit", "BAR"))
+                                .with("Gang", null))
+                .is(200);
         Answer log = shop.as(Role.TECH)
                 .postFile(
                         car.path("drive-logs"),
