@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.core.io.ByteArrayResource;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
-import org.springframework.http.client.MultipartBodyBuilder;
+import org.springframework.util.LinkedMultiValueMap;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.client.HttpServerErrorException;
 import org.springframework.web.client.RestClient;
 import tools.jackson.databind.JsonNode;
@@ -52,10 +54,15 @@ final class DemoCalls implements AutoCloseable {
 
     /** A file with the fields of its form. */
     JsonNode postFile(String by, String path, String key, byte[] file, Map<String, String> fields) {
-        MultipartBodyBuilder form = new MultipartBodyBuilder();
-        fields.forEach(form::part);
-        form.part("file", file).filename("drive.csv").contentType(new MediaType("text", "csv"));
-        return send(HttpMethod.POST, by, path, key, form.build(), MediaType.MULTIPART_FORM_DATA);
+        MultiValueMap<String, Object> form = new LinkedMultiValueMap<>();
+        fields.forEach(form::add);
+        form.add("file", new ByteArrayResource(file) {
+            @Override
+            public String getFilename() {
+                return "drive.csv";
+            }
+        });
+        return send(HttpMethod.POST, by, path, key, form, MediaType.MULTIPART_FORM_DATA);
     }
 
     private JsonNode send(HttpMethod method, String by, String path, String key, Object body) {

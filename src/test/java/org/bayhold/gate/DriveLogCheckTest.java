@@ -124,16 +124,8 @@ class DriveLogCheckTest {
 
     @Test
     void aTieCountsAgainstRelease() {
-        CarFixture passed = aCar().fitted(Category.AIR_INTAKE, part("intake"))
-                .at("2026-02-02T08:00:00Z")
-                .flashedWith(REVISION)
-                .at("2026-02-02T08:00:00Z")
-                .drove(REVISION, Verdict.PASS);
-        CarFixture failed = aCar().fitted(Category.AIR_INTAKE, part("intake"))
-                .at("2026-02-02T08:00:00Z")
-                .flashedWith(REVISION)
-                .at("2026-02-02T08:00:00Z")
-                .drove(REVISION, Verdict.FAIL);
+        CarFixture passed = flashed().drove(REVISION, Verdict.PASS).at("2026-02-02T09:00:00Z");
+        CarFixture failed = flashed().drove(REVISION, Verdict.FAIL).at("2026-02-02T09:00:00Z");
 
         assertAnswer(passed, Outcome.FAIL, Reason.DRIVE_LOG_MISSING);
         assertAnswer(failed, Outcome.FAIL, Reason.DRIVE_LOG_FAILED);
