@@ -1,9 +1,12 @@
 package org.bayhold.gate;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.HistoryLines;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Caller;
@@ -48,6 +51,12 @@ class CarPage {
         this.predictions = predictions;
     }
 
+    private static List<DriveLogged> newestFirst(List<DriveLogged> drives) {
+        List<DriveLogged> newest = new ArrayList<>(drives);
+        Collections.reverse(newest);
+        return newest;
+    }
+
     @Needs(Act.READ)
     @GetMapping("/cars/{id}")
     ModelAndView car(Caller caller, @PathVariable UUID id) {
@@ -70,6 +79,7 @@ class CarPage {
                         plannedWork.stream()
                                 .flatMap(work -> work.on(decision.car()).stream())
                                 .toList())
+                .addObject("drives", newestFirst(decision.car().driveLogs()))
                 .addObject("settled", !decision.car().stay().inShop() && item == null)
                 .addObject("left", TodayPage.lastHandover(decision.car()))
                 .addObject(
