@@ -3,7 +3,6 @@ package org.bayhold.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.options.FilePayload;
-import java.nio.charset.StandardCharsets;
 import org.bayhold.drivelog.SentLog;
 import org.bayhold.support.Browser;
 import org.bayhold.support.Browser.Windows;
@@ -40,19 +39,5 @@ class DriveLogTest implements OnH2 {
             screen.fits();
         }
         assertThat(car.gate().outcome("DRIVE_LOG_PASSED")).isEqualTo("FAIL");
-    }
-
-    @Test
-    void whatIsNoLogIsSaidOnThePage(Windows windows) {
-        Car car = shop().finishesACar().car();
-        int before = car.history().size();
-        try (Screen screen = windows.open(shop(), Role.TECH)) {
-            screen.to("/cars/" + car.id() + "/drive-log");
-            screen.page().setInputFiles("#file", file("just words".getBytes(StandardCharsets.UTF_8)));
-            screen.press("Send the file");
-
-            screen.page().getByText("This is no table of values").first().waitFor();
-        }
-        assertThat(car.history()).hasSize(before);
     }
 }
