@@ -22,9 +22,10 @@ revoke all on all tables in schema public from :"app";
 grant select, insert on
     journal_entry, fact, inspection_line,
     part_spec, part_spec_correction, part_spec_benefit_note, category_move,
-    calibration, calibration_coverage, calibration_withdrawal,
+    calibration, calibration_coverage, calibration_map, calibration_withdrawal,
     policy_fact, retune_cause,
-    advice, planned_work, planned_work_dropped
+    advice, planned_work, planned_work_dropped,
+    drive_log_judgement, column_meaning
     to :"app";
 
 -- what stands beside the record and moves on with it. UPDATE is also what a row lock (SELECT ... FOR SHARE) needs.

@@ -14,7 +14,7 @@ import org.springframework.web.servlet.ModelAndView;
 
 /** What the forms about one car have in common. */
 @Component
-class CarForms {
+public class CarForms {
     private final Vehicles vehicles;
     private final Moments moments;
 
@@ -23,16 +23,16 @@ class CarForms {
         this.moments = moments;
     }
 
-    VehicleView car(Caller caller, UUID vehicleId) {
+    public VehicleView car(Caller caller, UUID vehicleId) {
         return vehicles.view(vehicleId, caller).orElseThrow(() -> Refusal.notFound("vehicle.not-found"));
     }
 
-    @Nullable Instant moment(Form form, UUID vehicleId) {
+    public @Nullable Instant moment(Form form, UUID vehicleId) {
         return moments.at(form, vehicleId);
     }
 
     /** Gives a page its car; a page that leads on elsewhere needs none. */
-    ModelAndView of(ModelAndView page, Caller caller, UUID vehicleId, Form form) {
+    public ModelAndView of(ModelAndView page, Caller caller, UUID vehicleId, Form form) {
         if (Form.leadsOn(page)) {
             return page;
         }
@@ -40,16 +40,16 @@ class CarForms {
     }
 
     /** What was recorded and looks odd is said on the page that follows, each oddity once. */
-    static void warn(Form form, Collection<String> warnings) {
+    public static void warn(Form form, Collection<String> warnings) {
         warnings.stream().distinct().forEach(warning -> form.say("warning." + warning));
     }
 
     /** The API's name of a time is the page's {@code when}. */
-    static Refusal named(Refusal refusal) {
+    public static Refusal named(Refusal refusal) {
         return refusal.renamed(field -> field.equals("effectiveAt") ? "when" : field);
     }
 
-    static String path(UUID vehicleId) {
+    public static String path(UUID vehicleId) {
         return "/cars/" + vehicleId;
     }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param changes every change at a place with an effect, in order; unknown becoming known is not one
  * @param neverFlashed no flash, completed or failed, is on record
  * @param readBacks ECU checks in order
+ * @param driveLogs recorded drives in order, each as it was judged last
  * @param acknowledgements in order
  * @param handoffs in order
  * @param clearances sign-offs in order, those struck out left away
@@ -33,6 +34,7 @@ public record CarState(
         boolean neverFlashed,
         List<Change> changes,
         List<Fact.ReadBack> readBacks,
+        List<DriveLogged> driveLogs,
         List<Fact.Acknowledged> acknowledgements,
         List<Fact.HandedOver> handoffs,
         List<Fact.Cleared> clearances,

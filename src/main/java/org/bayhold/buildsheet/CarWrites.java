@@ -3,6 +3,7 @@ package org.bayhold.buildsheet;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -50,6 +51,11 @@ public class CarWrites {
             vehicles.now(vehicleId, now.ecuHardware(), odometerKm, stay.inShop(), stay.since());
             return answer;
         });
+    }
+
+    /** As {@link WriteTemplate#answered}. */
+    public <T> Optional<T> answered(WriteRequest request, Class<T> type) {
+        return writes.answered(request, type);
     }
 
     /** The car is locked already: what it rests on is locked next, then the clock is read, then the catalogue. */

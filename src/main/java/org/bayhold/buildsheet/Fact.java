@@ -10,7 +10,22 @@ import org.bayhold.obd.TroubleCode;
 import org.jspecify.annotations.Nullable;
 
 /** One dated fact of a car's record. The set is closed; a fact is never changed and never removed, only struck out. */
-public sealed interface Fact {
+public sealed interface Fact
+        permits Fact.Arrived,
+                Fact.PartChanged,
+                Fact.Inspected,
+                Fact.Flashed,
+                Fact.ReadBack,
+                DriveLogged,
+                Fact.Acknowledged,
+                Fact.Voided,
+                Fact.RetuneOpened,
+                Fact.RetuneJoined,
+                Fact.RetunePlanned,
+                Fact.RetuneLapsed,
+                Fact.Cleared,
+                Fact.HandedOver,
+                Fact.HandoffRefused {
     Stamp stamp();
 
     /** Calls the one method of {@code listener} that is meant for this kind of fact. */
@@ -27,6 +42,8 @@ public sealed interface Fact {
         void flashed(Flashed fact);
 
         void readBack(ReadBack fact);
+
+        void driveLogged(DriveLogged fact);
 
         void acknowledged(Acknowledged fact);
 

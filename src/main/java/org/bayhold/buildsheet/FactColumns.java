@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Place;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.Row;
 import org.bayhold.journal.Snapshots;
 import org.bayhold.obd.Reading;
+import org.bayhold.prediction.Risk;
 import org.springframework.stereotype.Component;
 
 /**
@@ -24,7 +26,8 @@ class FactColumns {
     private static final String FACTS = """
             select f.vehicle_id, f.seq, f.id, f.kind, f.effective_at, f.recorded_at, f.recorded_by, f.category, f.position,
                    f.action, f.part_spec_id, f.ecu_hardware, f.calibration_id, f.outcome, f.source, f.calid, f.cvn,
-                   f.file_sha256, f.target_id, f.basis, f.failed_checks, f.related_codes, f.rules
+                   f.file_sha256, f.target_id, f.basis, f.failed_checks, f.related_codes, f.rules,
+                   f.map_name, f.verdict, f.risk
             from fact f
             where f.vehicle_id in (:ids) and f.kind not in ('RETUNE_PLANNED', 'HANDOFF_REFUSED')
             order by f.vehicle_id, f.seq""";
@@ -109,6 +112,7 @@ class FactColumns {
                         source(row),
                         null,
                         null);
+            case "DRIVE_LOGGED" -> driveLogged(row, stamp);
             case "ACKNOWLEDGED" -> new Fact.Acknowledged(stamp, Fact.Usage.STREET, LEFT_OUT, null);
             case "VOIDED" -> new Fact.Voided(stamp, row.id(19), LEFT_OUT, null);
             case "RETUNE_OPENED" -> new Fact.RetuneOpened(stamp, row.id(19), told(row.id(19), stamp, causes));
@@ -127,6 +131,30 @@ class FactColumns {
                         row.wholeOrNull(23));
             default -> throw new IllegalStateException("no fold knows a fact of the kind " + kind);
         };
+    }
+
+    /** What it found, how it was read and where it was driven stay in the journal. */
+    private static DriveLogged driveLogged(Row row, Stamp stamp) {
+        return new DriveLogged(
+                stamp,
+                row.idOrNull(19),
+                row.text(18),
+                0,
+                row.idOrNull(13),
+                row.textOrNull(24),
+                Verdict.valueOf(row.text(25)),
+                List.of(),
+                List.of(),
+                Risk.valueOf(row.text(26)),
+                null,
+                null,
+                null,
+                List.of(),
+                null,
+                "",
+                source(row),
+                null,
+                null);
     }
 
     private static Fact.Source source(Row row) {

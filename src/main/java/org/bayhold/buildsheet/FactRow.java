@@ -52,6 +52,9 @@ class FactRow extends AppendOnly<UUID> {
     private @Nullable Integer failedChecks;
     private @Nullable String relatedCodes;
     private @Nullable Integer rules;
+    private @Nullable String mapName;
+    private @Nullable String verdict;
+    private @Nullable String risk;
 
     @ElementCollection
     @CollectionTable(name = "inspection_line", joinColumns = @JoinColumn(name = "fact_id"))
@@ -127,6 +130,17 @@ class FactRow extends AppendOnly<UUID> {
             cvn = reading.cvn();
             fileSha256 = reading.fileSha256();
             relatedCodes = RelatedCodes.column(fact.troubleCodes());
+            source = fact.source().name();
+        }
+
+        @Override
+        public void driveLogged(DriveLogged fact) {
+            targetId = fact.again();
+            fileSha256 = fact.fileSha256();
+            calibrationId = fact.calibrationId();
+            mapName = fact.map();
+            verdict = fact.verdict().name();
+            risk = fact.risk().name();
             source = fact.source().name();
         }
 

@@ -3,7 +3,9 @@ package org.bayhold.buildsheet;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.bayhold.calibration.Revision;
@@ -25,6 +27,7 @@ final class FoldingCar implements Fact.Listener {
     private final BuildSheet sheet;
     private final List<CarState.Change> changes = new ArrayList<>();
     private final List<Fact.ReadBack> readBacks = new ArrayList<>();
+    private final Map<UUID, DriveLogged> driveLogs = new LinkedHashMap<>();
     private final List<Fact.Acknowledged> acknowledgements = new ArrayList<>();
     private final List<Fact.HandedOver> handoffs = new ArrayList<>();
     private final List<Fact.Cleared> clearances = new ArrayList<>();
@@ -146,6 +149,16 @@ final class FoldingCar implements Fact.Listener {
                 .min(Comparator.comparing(Revision::recordedAt).thenComparing(Revision::id));
     }
 
+    /** Of one drive the last judgement counts; where the first is struck out, the drive is. */
+    @Override
+    public void driveLogged(DriveLogged fact) {
+        arriveIfShopWork(fact.stamp(), fact.source());
+        boolean isFirst = fact.again() == null;
+        if (isFirst || driveLogs.containsKey(fact.drive())) {
+            driveLogs.put(fact.drive(), fact);
+        }
+    }
+
     @Override
     public void acknowledged(Fact.Acknowledged fact) {
         acknowledgements.add(fact);
@@ -194,6 +207,7 @@ final class FoldingCar implements Fact.Listener {
                 neverFlashed,
                 List.copyOf(changes),
                 List.copyOf(readBacks),
+                List.copyOf(driveLogs.values()),
                 List.copyOf(acknowledgements),
                 List.copyOf(handoffs),
                 List.copyOf(clearances),

@@ -156,7 +156,7 @@ public class HistoryLines {
 
     private String what(String kind, JsonNode record) {
         StringBuilder what = new StringBuilder(message("fact." + kind));
-        for (String field : List.of("action", "outcome", "basis", "travel")) {
+        for (String field : List.of("action", "outcome", "verdict", "basis", "travel")) {
             String code = text(record, field);
             if (code != null) {
                 what.append(": ").append(message(field + "." + code));
@@ -201,6 +201,9 @@ public class HistoryLines {
             if (code != null && !code.equals(Fact.Source.SHOP.name())) {
                 detail.add(message(field + "." + code));
             }
+        }
+        for (JsonNode finding : list(record, "findings")) {
+            detail.add(message("drivelog.code." + text(finding, "code")));
         }
         codeWords.of(record).forEach(detail::add);
         String promised = text(record, "promisedAt");

@@ -78,6 +78,7 @@ class Moments {
         return fact instanceof Fact.PartChanged
                 || fact instanceof Fact.Flashed
                 || fact instanceof Fact.ReadBack
+                || fact instanceof DriveLogged
                 || fact instanceof Fact.Inspected
                 || fact instanceof Fact.Arrived
                 || fact instanceof Fact.HandedOver;

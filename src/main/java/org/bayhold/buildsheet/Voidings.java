@@ -29,6 +29,7 @@ class Voidings {
             Fact.Inspected.class,
             Fact.Flashed.class,
             Fact.ReadBack.class,
+            DriveLogged.class,
             Fact.Acknowledged.class,
             Fact.Voided.class,
             Fact.Cleared.class,

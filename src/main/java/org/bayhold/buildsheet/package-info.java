@@ -8,6 +8,7 @@
             "journal",
             "obd",
             "page",
+            "prediction",
             "refusal",
             "vehicle"
         })

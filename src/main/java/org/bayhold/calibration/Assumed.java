@@ -1,6 +1,7 @@
 package org.bayhold.calibration;
 
 import java.util.Map;
+import org.bayhold.prediction.Assumptions;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,4 +12,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Assumed(Map<String, Object> assumes, @Nullable Double boostTargetKpa) {
     public static final Assumed NOTHING = new Assumed(Map.of(), null);
+
+    boolean isCompressionIgnition() {
+        return Assumptions.isCompressionIgnition(assumes);
+    }
 }

@@ -11,6 +11,7 @@ import org.bayhold.catalog.PartSpec;
 import org.bayhold.journal.Text;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -25,8 +26,15 @@ class CalibrationForms {
         this.json = json;
     }
 
-    /** @param lines takes the number of the page's line for each line of the request's coverage */
-    CalibrationRequest read(Form form, List<Integer> lines) {
+    /** The numbers that the page gives to the lines of coverage and to the maps of the request, which leaves out empty ones. */
+    record Numbers(List<Integer> lines, List<Integer> maps) {
+        Numbers() {
+            this(new ArrayList<>(), new ArrayList<>());
+        }
+    }
+
+    /** @param numbers takes the page's numbers */
+    CalibrationRequest read(Form form, Numbers numbers) {
         Purpose purpose = form.choice("purpose", Purpose.class);
         return new CalibrationRequest(
                 form.required("name"),
@@ -37,7 +45,8 @@ class CalibrationForms {
                 form.text("fileSha256"),
                 purpose == null ? Purpose.NORMAL : purpose,
                 form.text("limits"),
-                coverage(form, lines),
+                coverage(form, numbers.lines()),
+                maps(form, numbers.maps()),
                 AttributeText.read(form, "assumes", json),
                 form.decimal("boostTargetKpa"),
                 form.text("note"));
@@ -47,10 +56,14 @@ class CalibrationForms {
         return "lines[" + line + "]." + name;
     }
 
+    private static String mapField(int map, String name) {
+        return "maps[" + map + "]." + name;
+    }
+
     private List<CalibrationRequest.Line> coverage(Form form, List<Integer> lines) {
         List<CalibrationRequest.Line> coverage = new ArrayList<>();
         for (int i = 0; i < form.count("lines"); i++) {
-            List<PartSpec> parts = parts(form, field(i, "parts"));
+            List<PartSpec> parts = parts(form, field(i, "parts"), null);
             Category chosen = form.choice(field(i, "category"), Category.class);
             Category category =
                     chosen == null && !parts.isEmpty() ? parts.get(0).category() : chosen;
@@ -67,12 +80,32 @@ class CalibrationForms {
         return coverage;
     }
 
+    /** A map of which nothing was typed is none. */
+    private List<MapRequest> maps(Form form, List<Integer> numbers) {
+        List<MapRequest> maps = new ArrayList<>();
+        for (int i = 0; i < form.count("maps"); i++) {
+            List<PartSpec> fuels = parts(form, mapField(i, "fuels"), Category.FUEL);
+            boolean factoryFuel = form.checked(mapField(i, "factoryFuel"));
+            String note = form.text(mapField(i, "note"));
+            String name = form.text(mapField(i, "name"));
+            if (name != null || note != null || factoryFuel || form.text(mapField(i, "fuels")) != null) {
+                numbers.add(i);
+                maps.add(new MapRequest(
+                        form.required(mapField(i, "name")),
+                        fuels.stream().map(PartSpec::id).toList(),
+                        factoryFuel,
+                        note));
+            }
+        }
+        return maps;
+    }
+
     /** Each part stands on a line of its own. */
-    private List<PartSpec> parts(Form form, String field) {
+    private List<PartSpec> parts(Form form, String field, @Nullable Category category) {
         List<PartSpec> parts = new ArrayList<>();
         for (String name : form.value(field).lines().toList()) {
             String text = Text.strip(name);
-            List<PartSpec> named = text == null ? List.of() : catalog.named(null, text);
+            List<PartSpec> named = text == null ? List.of() : catalog.named(category, text);
             if (named.size() == 1) {
                 parts.add(named.get(0));
             } else if (text != null) {
@@ -97,13 +130,22 @@ class CalibrationForms {
     }
 
     /** The page's name for a field of the request. */
-    static String ofPage(String field, List<Integer> lines) {
-        if (!field.startsWith("coverage[")) {
-            return field.startsWith("assumes.") ? "assumes" : field;
-        }
+    static String ofPage(String field, Numbers numbers) {
         int end = field.indexOf(']');
-        int line = lines.get(Integer.parseInt(field.substring("coverage[".length(), end)));
-        String name = field.substring(end + 1);
-        return field(line, name.isEmpty() ? "category" : name.equals(".partSpecIds") ? "parts" : name.substring(1));
+        if (field.startsWith("coverage[")) {
+            String name = field.substring(end + 1);
+            return field(
+                    numbers.lines().get(number(field, end)),
+                    name.isEmpty() ? "category" : name.startsWith(".partSpecIds") ? "parts" : name.substring(1));
+        }
+        if (field.startsWith("maps[")) {
+            String name = field.substring(end + 2);
+            return mapField(numbers.maps().get(number(field, end)), name.startsWith("fuels") ? "fuels" : name);
+        }
+        return field.startsWith("assumes.") ? "assumes" : field;
+    }
+
+    private static int number(String field, int end) {
+        return Integer.parseInt(field.substring(field.indexOf('[') + 1, end));
     }
 }

@@ -1,8 +1,8 @@
 package org.bayhold.calibration;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.identity.Act;
@@ -67,36 +67,47 @@ class CalibrationPages {
     @GetMapping("/calibrations/new")
     ModelAndView form(@RequestParam(defaultValue = "") List<UUID> part, Form form) {
         int lines = calibrationForms.cover(form.with("purpose", Purpose.NORMAL), part);
-        return page(form.show(NEW), lines + (lines == 0 ? 1 : 0));
+        return page(form.show(NEW), Math.max(1, lines), 0);
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping(path = "/calibrations/new", params = "more")
     ModelAndView oneMore(Form form) {
-        return page(form.show(NEW), Math.min(form.count("lines") + 1, MOST_LINES));
+        return page(form.show(NEW), Math.min(form.count("lines") + 1, MOST_LINES), form.count("maps"));
+    }
+
+    @Needs(Act.ISSUE_CALIBRATION)
+    @PostMapping(path = "/calibrations/new", params = "map")
+    ModelAndView oneMoreMap(Form form) {
+        return page(form.show(NEW), lines(form), Math.min(form.count("maps") + 1, MapRequest.MOST));
     }
 
     @Needs(Act.ISSUE_CALIBRATION)
     @PostMapping("/calibrations/new")
     ModelAndView issue(Call call, Form form) {
-        List<Integer> lines = new ArrayList<>();
+        CalibrationForms.Numbers numbers = new CalibrationForms.Numbers();
         ModelAndView page = form.submit(NEW, () -> {
-            CalibrationRequest request = calibrationForms.read(form, lines);
-            form.check(request);
+            CalibrationRequest request = calibrationForms.read(form, numbers);
+            form.check(request, field -> CalibrationForms.ofPage(field, numbers));
             try {
                 CalibrationView issued = writes.issue(call, request).value();
                 issued.warnings().forEach(warning -> form.say("warning." + warning));
                 return form.done("/calibrations/" + issued.id(), "said.calibration-issued");
             } catch (Refusal refusal) {
-                throw refusal.renamed(field -> CalibrationForms.ofPage(field, lines));
+                throw refusal.renamed(field -> CalibrationForms.ofPage(field, numbers));
             }
         });
-        return page(page, Math.max(1, form.count("lines")));
+        return page(page, lines(form), form.count("maps"));
     }
 
-    private ModelAndView page(ModelAndView page, int lineCount) {
+    private static int lines(Form form) {
+        return Math.max(1, form.count("lines"));
+    }
+
+    private ModelAndView page(ModelAndView page, int lineCount, int mapCount) {
         return !Form.leadsOn(page)
                 ? page.addObject("lineCount", lineCount)
+                        .addObject("mapCount", mapCount)
                         .addObject("categories", Category.values())
                         .addObject("purposes", Purpose.values())
                         .addObject("takes", Assumptions.ALL.attributes())
@@ -138,8 +149,10 @@ class CalibrationPages {
                 .addObject("cars", running == null ? List.of() : running.of(revision, caller))
                 .addObject(
                         "specs",
-                        catalog.specs(view.coverage().stream()
-                                .flatMap(line -> line.partSpecIds().stream())
+                        catalog.specs(Stream.concat(
+                                        view.coverage().stream().map(CalibrationView.Line::partSpecIds),
+                                        view.maps().stream().map(MapView::fuels))
+                                .flatMap(List::stream)
                                 .toList()));
     }
 }

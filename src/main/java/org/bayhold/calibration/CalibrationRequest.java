@@ -26,6 +26,7 @@ record CalibrationRequest(
         @Nullable Purpose purpose,
         @Nullable @Size(max = 1000) String limits,
         @NotNull @Size(max = 100) List<@Valid @NotNull Line> coverage,
+        @Nullable @Size(max = MapRequest.MOST) List<@Valid @NotNull MapRequest> maps,
         @Nullable Map<String, Object> assumes,
         @Nullable @DecimalMin("0") @DecimalMax("2000") Double boostTargetKpa,
         @Nullable @Size(max = 2000) String note) {

@@ -3,7 +3,6 @@ package org.bayhold.calibration;
 import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
 import jakarta.persistence.ElementCollection;
-import jakarta.persistence.Embeddable;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -12,14 +11,12 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OrderColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
 import java.util.UUID;
-import org.bayhold.catalog.Category;
-import org.bayhold.catalog.Place;
 import org.bayhold.journal.AppendOnly;
+import org.bayhold.journal.CanonicalJson;
 import org.bayhold.obd.Reading;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
@@ -60,31 +57,11 @@ class CalibrationRow extends AppendOnly<UUID> {
     @Immutable
     private List<CoverageRow> coverage;
 
-    /** One part of one line of coverage; a line without parts has one row without a part. */
-    @Embeddable
-    static class CoverageRow {
-        private int lineNo;
-
-        @Enumerated(EnumType.STRING)
-        private Category category;
-
-        private @Nullable String position;
-        private @Nullable UUID partSpecId;
-        private boolean factoryAllowed;
-        private boolean noneAllowed;
-
-        @SuppressWarnings("NullAway.Init") // Hibernate fills it
-        protected CoverageRow() {}
-
-        CoverageRow(int lineNo, CoverageLine line, @Nullable UUID partSpecId) {
-            this.lineNo = lineNo;
-            this.category = line.place().category();
-            this.position = line.place().position();
-            this.partSpecId = partSpecId;
-            this.factoryAllowed = line.factoryAllowed();
-            this.noneAllowed = line.noneAllowed();
-        }
-    }
+    @ElementCollection
+    @CollectionTable(name = "calibration_map", joinColumns = @JoinColumn(name = "calibration_id"))
+    @OrderColumn(name = "row_no")
+    @Immutable
+    private List<MapRow> maps;
 
     @SuppressWarnings("NullAway.Init") // Hibernate fills it
     protected CalibrationRow() {}
@@ -105,21 +82,8 @@ class CalibrationRow extends AppendOnly<UUID> {
         this.noteId = issued.note() == null ? null : issued.note().id();
         this.recordedAt = recordedAt;
         this.recordedBy = recordedBy;
-        this.coverage = rows(issued.coverage());
-    }
-
-    private static List<CoverageRow> rows(List<CoverageLine> lines) {
-        List<CoverageRow> rows = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            CoverageLine line = lines.get(i);
-            if (line.partSpecIds().isEmpty()) {
-                rows.add(new CoverageRow(i, line, null));
-            }
-            for (UUID partSpecId : line.partSpecIds()) {
-                rows.add(new CoverageRow(i, line, partSpecId));
-            }
-        }
-        return rows;
+        this.coverage = CoverageRow.rows(issued.coverage());
+        this.maps = MapRow.rows(issued.maps() == null ? List.of() : issued.maps());
     }
 
     static String nameKey(String name, String revision) {
@@ -131,7 +95,7 @@ class CalibrationRow extends AppendOnly<UUID> {
         return id;
     }
 
-    Revision revision(@Nullable Instant withdrawnAt) {
+    Revision revision(@Nullable Instant withdrawnAt, CanonicalJson json) {
         return new Revision(
                 id,
                 name,
@@ -139,44 +103,33 @@ class CalibrationRow extends AppendOnly<UUID> {
                 ecuHardware,
                 new Reading(calid, cvn, fileSha256),
                 purpose,
-                coverageLines(),
+                CoverageRow.lines(coverage),
+                storedMaps().stream().map(MapRow.Stored::map).toList(),
+                assumed(json).isCompressionIgnition(),
                 recordedAt,
                 withdrawnAt);
     }
 
-    private List<CoverageLine> coverageLines() {
-        List<CoverageLine> lines = new ArrayList<>();
-        int from = 0;
-        for (int to = 1; to <= coverage.size(); to++) {
-            if (to == coverage.size() || coverage.get(to).lineNo != coverage.get(from).lineNo) {
-                CoverageRow first = coverage.get(from);
-                List<UUID> parts = coverage.subList(from, to).stream()
-                        .map(row -> row.partSpecId)
-                        .filter(Objects::nonNull)
-                        .map(Objects::requireNonNull)
-                        .toList();
-                lines.add(new CoverageLine(
-                        new Place(first.category, first.position), parts, first.factoryAllowed, first.noneAllowed));
-                from = to;
-            }
-        }
-        return lines;
+    @SuppressWarnings("unchecked") // assumes is written as a JSON object
+    Assumed assumed(CanonicalJson json) {
+        return new Assumed(json.read(assumes, Map.class), boostTargetKpa);
+    }
+
+    /** None where the revision names none. */
+    List<MapRow.Stored> storedMaps() {
+        return MapRow.maps(maps);
     }
 
     List<CoverageRow> coverage() {
         return coverage;
     }
 
+    List<MapRow> maps() {
+        return maps;
+    }
+
     @Nullable String limits() {
         return limits;
-    }
-
-    String assumes() {
-        return assumes;
-    }
-
-    @Nullable Double boostTargetKpa() {
-        return boostTargetKpa;
     }
 
     @Nullable UUID noteId() {

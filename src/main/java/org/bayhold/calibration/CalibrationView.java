@@ -19,6 +19,7 @@ record CalibrationView(
         Purpose purpose,
         @Nullable String limits,
         List<Line> coverage,
+        List<MapView> maps,
         Map<String, Object> assumes,
         @Nullable Double boostTargetKpa,
         @Nullable String note,

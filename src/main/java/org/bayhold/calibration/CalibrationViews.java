@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.PersonalData;
 import org.bayhold.obd.Reading;
@@ -19,11 +17,9 @@ class CalibrationViews {
     private final PersonalData personalData;
     private final CanonicalJson json;
     private final CalibrationRows rows;
-    private final Withdrawals withdrawals;
 
-    CalibrationViews(PersonalData personalData, CanonicalJson json, CalibrationRows rows, Withdrawals withdrawals) {
+    CalibrationViews(PersonalData personalData, CanonicalJson json, CalibrationRows rows) {
         this.rows = rows;
-        this.withdrawals = withdrawals;
         this.personalData = personalData;
         this.json = json;
     }
@@ -33,21 +29,29 @@ class CalibrationViews {
         if (ids.isEmpty()) {
             return List.of();
         }
-        Map<UUID, CalibrationRow> found =
-                rows.whole(ids).stream().collect(Collectors.toMap(CalibrationRow::getId, Function.identity()));
+        Map<UUID, CalibrationRows.Whole> found = rows.whole(ids);
         return ids.stream()
-                .filter(found::containsKey)
-                .map(id -> view(
-                        Objects.requireNonNull(found.get(id)),
-                        withdrawals.findById(id).orElse(null)))
+                .map(found::get)
+                .filter(Objects::nonNull)
+                .map(Objects::requireNonNull)
+                .map(this::view)
                 .toList();
     }
 
-    @SuppressWarnings("unchecked") // assumes is written as a JSON object
-    CalibrationView view(CalibrationRow row, @Nullable WithdrawalRow withdrawal) {
-        Revision revision = row.revision(withdrawal == null ? null : withdrawal.withdrawnAt());
-        List<java.util.@Nullable UUID> ids = new ArrayList<>();
+    /** One that was issued just now. */
+    CalibrationView view(CalibrationRow row) {
+        return view(new CalibrationRows.Whole(row, null));
+    }
+
+    CalibrationView view(CalibrationRows.Whole whole) {
+        CalibrationRow row = whole.row();
+        WithdrawalRow withdrawal = whole.withdrawal();
+        Revision revision = whole.revision(json);
+        List<MapRow.Stored> maps = row.storedMaps();
+        Assumed assumed = row.assumed(json);
+        List<@Nullable UUID> ids = new ArrayList<>();
         ids.add(row.noteId());
+        maps.forEach(map -> ids.add(map.noteId()));
         ids.add(withdrawal == null ? null : withdrawal.reasonId());
         PersonalData.Texts texts = personalData.readIds(ids);
         Reading reading = revision.reading();
@@ -69,8 +73,15 @@ class CalibrationViews {
                                 line.factoryAllowed(),
                                 line.noneAllowed()))
                         .toList(),
-                json.read(row.assumes(), Map.class),
-                row.boostTargetKpa(),
+                maps.stream()
+                        .map(stored -> new MapView(
+                                stored.map().name(),
+                                stored.map().fuels(),
+                                stored.map().factoryFuel(),
+                                texts.of(stored.noteId())))
+                        .toList(),
+                assumed.assumes(),
+                assumed.boostTargetKpa(),
                 texts.of(row.noteId()),
                 revision.recordedAt(),
                 revision.withdrawnAt(),

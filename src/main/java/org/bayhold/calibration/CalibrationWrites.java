@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.bayhold.calibration.CalibrationIssued.IssuedMap;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Place;
 import org.bayhold.identity.Call;
@@ -14,12 +15,14 @@ import org.bayhold.journal.ChainKind;
 import org.bayhold.journal.FollowUp;
 import org.bayhold.journal.FollowUpWorker;
 import org.bayhold.journal.Ids;
+import org.bayhold.journal.OpenChain;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.Text;
 import org.bayhold.journal.WriteTemplate;
 import org.bayhold.journal.Written;
 import org.bayhold.prediction.Assumptions;
 import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
@@ -32,6 +35,7 @@ class CalibrationWrites {
     private final CalibrationRows rows;
     private final Withdrawals withdrawals;
     private final Catalog catalog;
+    private final RequestedMaps requestedMaps;
     private final CalibrationViews views;
     private final WriteTemplate writes;
     private final CanonicalJson json;
@@ -43,6 +47,7 @@ class CalibrationWrites {
             CalibrationRows rows,
             Withdrawals withdrawals,
             Catalog catalog,
+            RequestedMaps requestedMaps,
             CalibrationViews views,
             WriteTemplate writes,
             CanonicalJson json,
@@ -52,6 +57,7 @@ class CalibrationWrites {
         this.rows = rows;
         this.withdrawals = withdrawals;
         this.catalog = catalog;
+        this.requestedMaps = requestedMaps;
         this.views = views;
         this.writes = writes;
         this.json = json;
@@ -75,6 +81,7 @@ class CalibrationWrites {
         Map<String, Object> assumes = request.assumes() == null ? Map.of() : request.assumes();
         Assumptions.ALL.holdKnown("assumes", assumes);
         List<CoverageLine> coverage = coverage(request.coverage());
+        List<CalibrationMap> maps = requestedMaps.read(request.maps(), coverage);
         UUID id = Ids.next();
         return writes.begin(call.request(), id, ChainKind.CALIBRATION, CalibrationView.class, chain -> {
             String name = request.name().strip();
@@ -92,6 +99,7 @@ class CalibrationWrites {
                     request.purpose() == null ? Purpose.NORMAL : request.purpose(),
                     Text.strip(request.limits()),
                     coverage,
+                    issued(maps, request.maps(), chain),
                     assumes,
                     request.boostTargetKpa(),
                     chain.keep(Text.strip(request.note())));
@@ -99,8 +107,22 @@ class CalibrationWrites {
                     new CalibrationRow(id, issued, json.write(issued.assumes()), chain.recordedAt(), chain.by());
             chain.append(ISSUED, id, chain.recordedAt(), issued);
             rows.saveAndFlush(row);
-            return views.view(row, null);
+            return views.view(row);
         });
+    }
+
+    private static @Nullable List<IssuedMap> issued(
+            List<CalibrationMap> maps, @Nullable List<MapRequest> requested, OpenChain chain) {
+        if (requested == null || maps.isEmpty()) {
+            return null;
+        }
+        List<IssuedMap> issued = new ArrayList<>();
+        for (int i = 0; i < maps.size(); i++) {
+            CalibrationMap map = maps.get(i);
+            Personal note = chain.keep(Text.strip(requested.get(i).note()));
+            issued.add(new IssuedMap(map.name(), map.fuels(), map.factoryFuel(), note));
+        }
+        return issued;
     }
 
     /**
@@ -118,7 +140,7 @@ class CalibrationWrites {
                     chain.append(WITHDRAWN, Ids.next(), chain.recordedAt(), new Withdrawn(why));
                     withdrawals.saveAndFlush(withdrawal);
                     chain.followUp(FollowUp.Kind.WITHDRAWAL, id);
-                    return views.view(row, withdrawal);
+                    return views.view(new CalibrationRows.Whole(row, withdrawal));
                 })
                 .value();
         List<Object> affected = new ArrayList<>();

@@ -4,11 +4,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.bayhold.journal.CanonicalJson;
 import org.bayhold.journal.Page;
 import org.bayhold.obd.Reading;
@@ -21,27 +19,20 @@ public class Calibrations {
     private static final int MOST = 500;
 
     private final CalibrationRows rows;
-    private final Withdrawals withdrawals;
     private final CanonicalJson json;
 
-    Calibrations(CalibrationRows rows, Withdrawals withdrawals, CanonicalJson json) {
+    Calibrations(CalibrationRows rows, CanonicalJson json) {
         this.rows = rows;
-        this.withdrawals = withdrawals;
         this.json = json;
     }
 
-    /** Revisions with their coverage and withdrawal, in the order in which they were issued; unknown ids are left out. */
+    /** Revisions with their coverage, maps and withdrawal, in the order in which they were issued; unknown ids are left out. */
     public List<Revision> revisions(Collection<UUID> ids) {
         if (ids.isEmpty()) {
             return List.of();
         }
-        Set<UUID> wanted = Set.copyOf(ids);
-        Map<UUID, WithdrawalRow> withdrawn =
-                withdrawals.findAllById(wanted).stream().collect(Collectors.toMap(WithdrawalRow::getId, row -> row));
-        return rows.whole(wanted).stream()
-                .map(row -> row.revision(Optional.ofNullable(withdrawn.get(row.getId()))
-                        .map(WithdrawalRow::withdrawnAt)
-                        .orElse(null)))
+        return rows.whole(Set.copyOf(ids)).values().stream()
+                .map(whole -> whole.revision(json))
                 .sorted(Comparator.comparing(Revision::recordedAt).thenComparing(Revision::id))
                 .toList();
     }
@@ -69,9 +60,8 @@ public class Calibrations {
     }
 
     /** What a revision assumes of the car. */
-    @SuppressWarnings("unchecked") // assumes is written as a JSON object
     public Optional<Assumed> assumed(UUID id) {
-        return rows.findById(id).map(row -> new Assumed(json.read(row.assumes(), Map.class), row.boostTargetKpa()));
+        return rows.findById(id).map(row -> row.assumed(json));
     }
 
     /** The ids of the revisions that an ECU with this reading may run. */

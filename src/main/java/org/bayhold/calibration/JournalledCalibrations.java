@@ -12,11 +12,12 @@ import org.bayhold.journal.JournalledRows;
 import org.bayhold.journal.JournalledTable;
 import org.springframework.stereotype.Component;
 
-/** The rows of revisions, their coverage and their withdrawals say what their entries say. */
+/** The rows of revisions, their coverage, their maps and their withdrawals say what their entries say. */
 @Component
 class JournalledCalibrations implements JournalledRows {
     private static final String REVISIONS = "calibration";
     private static final String COVERAGE = "calibration_coverage";
+    private static final String MAPS = "calibration_map";
     private static final String WITHDRAWALS = "calibration_withdrawal";
 
     private final CanonicalJson json;
@@ -31,6 +32,7 @@ class JournalledCalibrations implements JournalledRows {
         return List.of(
                 JournalledTable.ofChains(REVISIONS, issued, "id"),
                 JournalledTable.ofChains(COVERAGE, issued, "calibration_id", "row_no"),
+                JournalledTable.ofChains(MAPS, issued, "calibration_id", "row_no"),
                 JournalledTable.ofChains(WITHDRAWALS, Set.of(CalibrationWrites.WITHDRAWN), "calibration_id"));
     }
 
@@ -50,12 +52,19 @@ class JournalledCalibrations implements JournalledRows {
         List<JournalledRow> rows = new ArrayList<>();
         // folded to lower case by the Java of its day, and not the same in every release
         rows.add(JournalledRow.of(REVISIONS, row).without("name_key"));
-        for (int i = 0; i < row.coverage().size(); i++) {
-            rows.add(JournalledRow.of(COVERAGE, row.coverage().get(i))
+        rows.addAll(numbered(COVERAGE, entry, row.coverage()));
+        rows.addAll(numbered(MAPS, entry, row.maps()));
+        rows.add(JournalledRow.head(entry.chain(), ChainKind.CALIBRATION));
+        return rows;
+    }
+
+    private static List<JournalledRow> numbered(String table, Entry entry, List<?> list) {
+        List<JournalledRow> rows = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            rows.add(JournalledRow.of(table, list.get(i))
                     .with("calibration_id", entry.chain())
                     .with("row_no", i));
         }
-        rows.add(JournalledRow.head(entry.chain(), ChainKind.CALIBRATION));
         return rows;
     }
 

@@ -5,14 +5,16 @@ import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 
 /**
- * One thing that a shop may record of a part, or that a calibration may assume: its name, with the unit in it, and what
- * its value may be. The same definition refuses a wrong value, reads a right one, and names both to people; its meaning
- * is the sentence {@code attribute.NAME} of the bundle.
+ * One thing that a shop may record of a part, that a calibration may assume, or that policy may set: its name, with the
+ * unit in it, and what its value may be. The same definition refuses a wrong value, reads a right one, and names both to
+ * people; its meaning is a sentence of the bundle, {@code attribute.NAME} for parts and calibrations.
  */
-public sealed interface Attribute permits NumberAttribute, ChoiceAttribute, TextAttribute, CurveAttribute {
+public sealed interface Attribute
+        permits NumberAttribute, FlagAttribute, ChoiceAttribute, TextAttribute, CurveAttribute {
     /** What a value is, whatever it is of. */
     enum Kind {
         NUMBER,
+        FLAG,
         CHOICE,
         TEXT,
         CURVE

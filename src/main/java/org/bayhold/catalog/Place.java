@@ -1,7 +1,7 @@
 package org.bayhold.catalog;
 
 import java.util.Comparator;
-import java.util.Locale;
+import org.bayhold.journal.Text;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,11 +18,7 @@ public record Place(Category category, @Nullable String position) implements Com
 
     /** The place that somebody typed: "Second  Rail" and "second rail" are one. */
     public static Place typed(Category category, @Nullable String position) {
-        return new Place(
-                category,
-                position == null || position.isBlank()
-                        ? null
-                        : position.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
+        return new Place(category, Text.alike(position));
     }
 
     @Override

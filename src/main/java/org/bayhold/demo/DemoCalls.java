@@ -6,9 +6,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.core.io.ByteArrayResource;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
+import org.springframework.util.LinkedMultiValueMap;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.client.HttpServerErrorException;
 import org.springframework.web.client.RestClient;
 import tools.jackson.databind.JsonNode;
@@ -49,7 +52,29 @@ final class DemoCalls implements AutoCloseable {
         return send(HttpMethod.PATCH, by, path, key, body);
     }
 
-    private JsonNode send(HttpMethod method, String by, String path, String key, JsonNode body) {
+    /** A file with the fields of its form. */
+    JsonNode postFile(String by, String path, String key, byte[] file, Map<String, String> fields) {
+        MultiValueMap<String, Object> form = new LinkedMultiValueMap<>();
+        fields.forEach(form::add);
+        form.add("file", new ByteArrayResource(file) {
+            @Override
+            public String getFilename() {
+                return "drive.csv";
+            }
+        });
+        return send(HttpMethod.POST, by, path, key, form, MediaType.MULTIPART_FORM_DATA);
+    }
+
+    private JsonNode send(HttpMethod method, String by, String path, String key, Object body) {
+        return send(method, by, path, key, body, MediaType.APPLICATION_JSON);
+    }
+
+    /** The shop's policy; what is left out stays. */
+    void put(String by, String path, JsonNode body) {
+        send(HttpMethod.PUT, by, path, "", body);
+    }
+
+    private JsonNode send(HttpMethod method, String by, String path, String key, Object body, MediaType type) {
         String token = token(by);
         for (int attempt = 1; ; attempt++) {
             try {
@@ -62,7 +87,7 @@ final class DemoCalls implements AutoCloseable {
                                 headers.setIfMatch("*");
                             }
                         })
-                        .contentType(MediaType.APPLICATION_JSON)
+                        .contentType(type)
                         .body(body)
                         .retrieve()
                         .body(JsonNode.class));

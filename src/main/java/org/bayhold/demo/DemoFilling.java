@@ -1,5 +1,9 @@
 package org.bayhold.demo;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
@@ -31,6 +35,8 @@ final class DemoFilling {
 
     void fill() {
         data.parts().forEach(this::part);
+        // most of the shop's cars left before it asked for drive logs, and say so
+        calls.put("manager", "/policy", NODES.objectNode().put("driveLogRequired", false));
         data.calibrations().forEach(this::calibration);
         data.cars().forEach(this::car);
     }
@@ -116,6 +122,10 @@ final class DemoFilling {
                 body.put("vehicleId", id);
             }
             String key = name + "-" + ++steps;
+            if (step.does().equals("drive-logs")) {
+                calls.postFile(step.by(), path, key, drive(name), fields(body));
+                return;
+            }
             JsonNode answer = step.does().equals("plan")
                     ? calls.patch(step.by(), path, key, body)
                     : calls.post(step.by(), path, key, body);
@@ -126,6 +136,23 @@ final class DemoFilling {
                 records.put(step.as(), answer.path("id").asString());
             }
         }
+    }
+
+    /** The drive that comes with the demo, with the car's number above its header: each car's file is its own. */
+    private static byte[] drive(String name) {
+        try (InputStream in = Objects.requireNonNull(DemoFilling.class.getResourceAsStream("/demo/drive.csv"))) {
+            return (name + "\n" + new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .getBytes(StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Map<String, String> fields(ObjectNode body) {
+        Map<String, String> fields = new HashMap<>();
+        body.properties()
+                .forEach(field -> fields.put(field.getKey(), field.getValue().asString()));
+        return fields;
     }
 
     /** The body of a step, with ids in place of names and a time in place of "ago". */

@@ -110,7 +110,9 @@ final class Judging {
         need(
                 missing,
                 Missing.Code.MANIFOLD_PRESSURE,
-                evidence.facts().boostTargetKpa() == null || quality.has(Parameter.MANIFOLD_PRESSURE));
+                evidence.facts().boostTargetKpa() == null
+                        || thresholds.fullLoadSeconds() == 0
+                        || quality.has(Parameter.MANIFOLD_PRESSURE));
         boolean isBad = findings.stream().anyMatch(finding -> finding.code() == Finding.Code.BAD_DATA);
         need(missing, Missing.Code.SOUND_DATA, !isBad);
         return missing;

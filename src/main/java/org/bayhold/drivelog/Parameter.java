@@ -1,5 +1,7 @@
 package org.bayhold.drivelog;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What is read of a recorded drive, with what a sensor of SAE J1979 can give (the ends of its scaling, check values in
  * {@code ParameterTest}); where the standard has none, what no engine does (common practice). {@code docs/drive-log.md, D3
@@ -45,6 +47,18 @@ public enum Parameter {
         this.dimension = dimension;
         this.lowest = lowest;
         this.highest = highest;
+    }
+
+    /** By its own name, however that is written, or by one of those that a column may bear; null where it is none. */
+    public static @Nullable Parameter named(String text) {
+        String plain = Names.plain(text);
+        for (Parameter parameter : values()) {
+            if (Names.plain(parameter.name()).equals(plain)) {
+                return parameter;
+            }
+        }
+        Names.Named named = Names.of(text);
+        return named == null ? null : named.parameter();
     }
 
     /** Where it stands in arrays of one value each, within one run. */

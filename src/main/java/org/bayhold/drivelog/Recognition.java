@@ -41,6 +41,9 @@ final class Recognition {
 
     private static Column mapped(String name, MappedColumn mapped, Names.@Nullable Named named) {
         Parameter parameter = mapped.parameter();
+        if (parameter == null) {
+            return Column.unknown(name);
+        }
         if (mapped.unit() != null) {
             return new Column(name, parameter, mapped.unit(), UnitFrom.MAPPING, null, Use.READ);
         }

@@ -76,4 +76,29 @@ public record Thresholds(
             }
         }
     }
+
+    /** As long as an engine is run in: its full load is not asked for, nor what shows there alone. */
+    public Thresholds withoutFullLoad() {
+        return new Thresholds(
+                warmCoolantC,
+                cruiseTrimPercent,
+                cellTrimPercent,
+                cellSeconds,
+                idleSeconds,
+                cruiseSeconds,
+                0,
+                pullSeconds,
+                fullLoadPedalPercent,
+                lambdaPercent,
+                false,
+                boostPercent,
+                knockDegrees,
+                bankPercent,
+                leakPercent,
+                deliveryPercent,
+                limitSharePercent,
+                dutyPercent,
+                learnedPercent,
+                badSharePercent);
+    }
 }

@@ -99,6 +99,16 @@ public enum Unit {
         return dimension == parameter.dimension();
     }
 
+    /** The unit of this parameter that is written so, by its own name or as a column would write it; null where none is. */
+    public static @Nullable Unit of(Parameter parameter, String text) {
+        for (Unit unit : values()) {
+            if (unit.fits(parameter) && unit.name().equalsIgnoreCase(text.strip())) {
+                return unit;
+            }
+        }
+        return of(parameter.dimension(), text);
+    }
+
     /** The unit of the kind that is written so; null where none is. */
     static @Nullable Unit of(Dimension dimension, String text) {
         Map<String, Unit> own = SPELLINGS.getOrDefault(dimension, Map.of());

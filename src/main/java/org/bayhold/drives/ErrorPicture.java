@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The fuelling error against the airflow, with what was fitted to it. Lengths are in the picture's own units; equal ratios of
- * airflow are equally wide. Pure. {@code docs/drive-log.md, D10 and D17}.
+ * airflow are equally wide. Pure. {@code docs/drive-log.md, D10 and D18}.
  *
  * @param line the path of the fitted curve
  * @param band two standard errors about it; empty where they are not known

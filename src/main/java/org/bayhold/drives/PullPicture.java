@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One pull over the engine speed: a panel for each channel that was logged, below each other, in the scales of {@link PullScales}.
- * Lengths are in the picture's own units. Pure. {@code docs/drive-log.md, D12 and D17}.
+ * Lengths are in the picture's own units. Pure. {@code docs/drive-log.md, D12 and D18}.
  *
  * @param title its number, its time and its engine speeds
  * @param speeds under the last panel

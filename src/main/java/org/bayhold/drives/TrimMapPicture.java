@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The trim map as a picture: load to the right, engine speed upwards, so that all columns fit a phone. Lengths are in the
- * picture's own units. Pure. {@code docs/drive-log.md, D9 and D17}.
+ * picture's own units. Pure. {@code docs/drive-log.md, D9 and D18}.
  *
  * @param axis what stands to the right, with its unit
  * @param speeds in rpm, at edges of cells, as are the loads

@@ -3,6 +3,7 @@ package org.bayhold.gate;
 import java.time.Instant;
 import java.util.List;
 import org.bayhold.buildsheet.FlashedView;
+import org.bayhold.drives.LogPictures;
 import org.bayhold.vehicle.VehicleView;
 import org.jspecify.annotations.Nullable;
 
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param calibrationBefore what was in the ECU when the car left last, or as registered; null where nothing was flashed
  * @param limits the limits of a run-in calibration
+ * @param drive what the last drive since the flash showed; null where there is none
  * @param hash of the handover's journal entry
  */
 record Certificate(
@@ -23,6 +25,7 @@ record Certificate(
         @Nullable String limits,
         List<Work> work,
         Signature signature,
+        @Nullable LogPictures drive,
         String hash,
         QrCode qrCode) {
 

@@ -15,6 +15,7 @@ import org.bayhold.buildsheet.CarRecord;
 import org.bayhold.buildsheet.CarRecords;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.CodeWords;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.FactViews;
 import org.bayhold.buildsheet.Fitted;
@@ -25,9 +26,14 @@ import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
 import org.bayhold.catalog.Place;
+import org.bayhold.drivelog.Verdict;
+import org.bayhold.drives.KnownDrives;
+import org.bayhold.drives.LogDrawing;
+import org.bayhold.drives.LogPictures;
 import org.bayhold.identity.Caller;
 import org.bayhold.identity.People;
 import org.bayhold.journal.Journal;
+import org.bayhold.page.Units;
 import org.bayhold.refusal.Refusal;
 import org.bayhold.vehicle.VehicleView;
 import org.bayhold.vehicle.Vehicles;
@@ -50,6 +56,8 @@ class Certificates {
     private final FactViews factViews;
     private final CodeWords codeWords;
     private final People people;
+    private final KnownDrives drives;
+    private final LogDrawing drawing;
     private final MessageSource messages;
 
     Certificates(
@@ -62,6 +70,8 @@ class Certificates {
             FactViews factViews,
             CodeWords codeWords,
             People people,
+            KnownDrives drives,
+            LogDrawing drawing,
             MessageSource messages) {
         this.journal = journal;
         this.records = records;
@@ -72,6 +82,8 @@ class Certificates {
         this.factViews = factViews;
         this.codeWords = codeWords;
         this.people = people;
+        this.drives = drives;
+        this.drawing = drawing;
         this.messages = messages;
     }
 
@@ -102,8 +114,21 @@ class Certificates {
                 after.revision().map(Revision::id).flatMap(calibrations::limits).orElse(null),
                 work(record, handoff, leftBefore.orElse(Instant.EPOCH)),
                 signature(record, handoff),
+                drive(after),
                 hash,
                 QrCode.of(address + "#" + hash));
+    }
+
+    /** The last drive since the flash that came to a verdict, in pictures and in SI; null where there is none. */
+    private @Nullable LogPictures drive(CarState after) {
+        return after.driveLogs().stream()
+                .filter(log -> log.verdict() != Verdict.INSUFFICIENT)
+                .filter(log -> after.flashedAt()
+                        .filter(at -> log.stamp().effectiveAt().isBefore(at))
+                        .isEmpty())
+                .reduce((earlier, later) -> later)
+                .map(log -> drawing.of(drives.judged(log), Units.METRIC))
+                .orElse(null);
     }
 
     private static Refusal notFound() {
@@ -150,6 +175,7 @@ class Certificates {
                 .filter(fact -> fact instanceof Fact.PartChanged
                         || fact instanceof Fact.Flashed
                         || fact instanceof Fact.ReadBack
+                        || fact instanceof DriveLogged
                         || fact instanceof Fact.Inspected
                         || fact instanceof Fact.Cleared)
                 .filter(fact -> !fact.stamp().recordedAt().isAfter(handoff.recordedAt()))
@@ -162,7 +188,7 @@ class Certificates {
 
     private Certificate.Work work(ObjectNode fact) {
         StringBuilder what = new StringBuilder(message("fact." + text(fact, "kind")));
-        for (String detail : List.of("action", "outcome", "basis")) {
+        for (String detail : List.of("action", "outcome", "verdict", "basis")) {
             String value = text(fact, detail);
             if (value != null) {
                 what.append(": ").append(message(detail + "." + value));

@@ -38,7 +38,7 @@ final class Checks {
             new Named(PARTS_COVERED, Checks::partsCovered),
             new Named(Check.READ_BACK_MATCHES, ReadBackCheck::matches),
             new Named(Check.NO_RELATED_TROUBLE_CODES, TroubleCodeCheck::noneRelated),
-            new Named(DRIVE_LOG_PASSED, Checks::driveLogPassed),
+            new Named(DRIVE_LOG_PASSED, DriveLogCheck::passed),
             new Named(RETUNE_CLEARED, Checks::retuneCleared),
             new Named(CUSTOMER_ACKNOWLEDGED, Checks::customerAcknowledged));
 
@@ -53,13 +53,24 @@ final class Checks {
     /** With which version of the rules each check came that was not there from the beginning. */
     private static final Map<Check, Integer> LATER = Map.of(Check.NO_RELATED_TROUBLE_CODES, 2);
 
+    /** The version of the rules from which on there are drive logs; before, the check asked for nothing. */
+    private static final int DRIVE_LOGS = 3;
+
     private Checks() {}
 
     /** The checks of one version of the rules, so that a decision is replayed under those that made it (rule 14). */
     static List<Named> of(int rules) {
         return ALL.stream()
                 .filter(check -> LATER.getOrDefault(check.code(), 1) <= rules)
+                .map(check -> rules < DRIVE_LOGS ? beforeDriveLogs(check) : check)
                 .toList();
+    }
+
+    private static Named beforeDriveLogs(Named check) {
+        return check.code() == DRIVE_LOG_PASSED
+                ? new Named(
+                        DRIVE_LOG_PASSED, question -> CheckResult.notRequired(DRIVE_LOG_PASSED, Reason.NOT_ASKED_FOR))
+                : check;
     }
 
     /** No place with an effect is unknown. */
@@ -191,13 +202,6 @@ final class Checks {
                 ? CheckResult.pass(PARTS_COVERED, Reason.COVERED, revision.get().id())
                 : CheckResult.fail(
                         PARTS_COVERED, Reason.NOT_COVERED, revision.get().id());
-    }
-
-    /** A drive log after the flash passed, where policy asks for it. */
-    static CheckResult driveLogPassed(Question question) {
-        return question.policy().driveLogRequired() && !question.isFactoryThroughout()
-                ? CheckResult.fail(DRIVE_LOG_PASSED, Reason.DRIVE_LOG_MISSING)
-                : CheckResult.notRequired(DRIVE_LOG_PASSED, Reason.NOT_ASKED_FOR);
     }
 
     /** No retune item is open, and none is about to be. */

@@ -5,13 +5,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bayhold.buildsheet.Coverage.Gap;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.buildsheet.FlashedView;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.PartSpec;
+import org.bayhold.drives.LogWords;
 import org.bayhold.page.Units;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
@@ -22,11 +25,13 @@ class DecisionViews {
     private final Catalog catalog;
     private final MessageSource messages;
     private final PredictionWords predictions;
+    private final LogWords logWords;
 
-    DecisionViews(Catalog catalog, MessageSource messages, PredictionWords predictions) {
+    DecisionViews(Catalog catalog, MessageSource messages, PredictionWords predictions, LogWords logWords) {
         this.catalog = catalog;
         this.messages = messages;
         this.predictions = predictions;
+        this.logWords = logWords;
     }
 
     /** As answered by the API and as stored: in SI. */
@@ -43,7 +48,7 @@ class DecisionViews {
                 decision.rules(),
                 decision.verdict(),
                 decision.risk(),
-                checks(decision.checks()),
+                checks(decision.checks(), decision.car().driveLogs()),
                 mismatches(decision.mismatches()),
                 Optional.ofNullable(decision.prediction())
                         .map(known -> predictions.view(known, units))
@@ -60,15 +65,23 @@ class DecisionViews {
         return gaps.stream().map(gap -> mismatch(gap, specs)).toList();
     }
 
-    List<DecisionView.CheckView> checks(List<CheckResult> checks) {
+    /** @param logs the drives that checks may rest on: one that showed too little says what is still to be driven */
+    List<DecisionView.CheckView> checks(List<CheckResult> checks, List<DriveLogged> logs) {
         return checks.stream()
                 .map(check -> new DecisionView.CheckView(
-                        check.code(),
-                        check.outcome(),
-                        sentence("gate.reason." + check.reason().name()),
-                        check.reason(),
-                        check.records()))
+                        check.code(), check.outcome(), reason(check, logs), check.reason(), check.records()))
                 .toList();
+    }
+
+    private String reason(CheckResult check, List<DriveLogged> logs) {
+        Stream<String> missing = check.reason() != Reason.DRIVE_LOG_INSUFFICIENT
+                ? Stream.empty()
+                : logs.stream()
+                        .filter(log -> check.records().contains(log.stamp().id()))
+                        .flatMap(log -> log.missing().stream())
+                        .map(need -> logWords.sentence(need.sentence()));
+        return Stream.concat(Stream.of(sentence("gate.reason." + check.reason().name())), missing)
+                .collect(Collectors.joining(" "));
     }
 
     private DecisionView.Mismatch mismatch(Gap gap, Map<UUID, PartSpec> specs) {

@@ -35,7 +35,7 @@ final class Evidence {
                     case FLASHED -> ReadBackCheck.matches(question);
                     case STILL_COVERED -> readBackAfterLastChange(question);
                 });
-        checks.add(Checks.driveLogPassed(question));
+        checks.add(DriveLogCheck.passed(question));
         checks.add(secondPerson(question, signer));
         return checks;
     }

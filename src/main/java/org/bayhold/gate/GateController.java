@@ -97,14 +97,14 @@ class GateController {
 
     @Needs(Act.READ)
     @GetMapping("/policy")
-    Policy policy() {
+    PolicyView policy() {
         Instant now = clock.instant().plusSeconds(60);
-        return policyBook.policies().at(now, now);
+        return PolicyView.of(policyBook.policies().at(now, now));
     }
 
     @Needs(Act.SET_POLICY)
     @PutMapping("/policy")
-    Policy set(Call call, @Valid @RequestBody PolicyRequest request) {
-        return policyBook.set(call, request);
+    PolicyView set(Call call, @Valid @RequestBody PolicyRequest request) {
+        return PolicyView.of(policyBook.set(call, request));
     }
 }

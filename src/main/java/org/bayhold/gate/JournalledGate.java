@@ -50,8 +50,8 @@ class JournalledGate implements JournalledRows {
     public List<JournalledRow> rowsOf(Entry entry) {
         if (entry.kind().equals(PolicyBook.SET)) {
             Policy policy = policy(json, entry.record());
-            return List.of(
-                    JournalledRow.of(POLICIES, new PolicyRow(entry.id(), policy, entry.recordedAt(), entry.by())));
+            return List.of(JournalledRow.of(
+                    POLICIES, new PolicyRow(entry.id(), policy, entry.recordedAt(), entry.by(), json)));
         }
         Fact fact = ofItems(entry);
         List<JournalledRow> rows = new ArrayList<>();
@@ -71,7 +71,10 @@ class JournalledGate implements JournalledRows {
         return rows;
     }
 
-    /** A version from before trouble codes could be asked about asked about them, as its row has it. */
+    /**
+     * A version from before trouble codes could be asked about asked about them, as its row has it. One from before the
+     * thresholds of drive logs were policy has none, and neither has its row.
+     */
     static Policy policy(CanonicalJson json, JsonNode record) {
         ObjectNode policy = ((ObjectNode) record).deepCopy();
         if (!policy.has("troubleCodesChecked")) {

@@ -48,7 +48,13 @@ record NextStep(String sentence, String page, String path, Act act) {
                 new NextStep(sentence, "ecu-check.title", car + "/ecu-check", Act.FLASH_AND_READ_BACK);
             case NOT_ACKNOWLEDGED ->
                 new NextStep(sentence, "acknowledge.title", car + "/acknowledge", Act.RECORD_ON_CAR);
-            case RETUNE_OPEN, PART_SPEC_CORRECTED, SAME_PERSON, DRIVE_LOG_MISSING, CHECK_DID_NOT_RUN ->
+            case DRIVE_LOG_MISSING,
+                    DRIVE_LOG_INSUFFICIENT,
+                    DRIVE_LOG_OF_ANOTHER,
+                    DRIVE_LOG_OF_EACH_MAP,
+                    DRIVE_LOG_FAILED ->
+                new NextStep(sentence, "drive-log.title", car + "/drive-log", Act.FLASH_AND_READ_BACK);
+            case RETUNE_OPEN, PART_SPEC_CORRECTED, SAME_PERSON, CHECK_DID_NOT_RUN ->
                 new NextStep(
                         sentence, "retune.title", openItem == null ? car : "/retunes/" + openItem, Act.CLEAR_RETUNE);
             default -> new NextStep(sentence, "flash.title", car + "/flash", Act.FLASH_AND_READ_BACK);

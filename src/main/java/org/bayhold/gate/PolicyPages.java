@@ -2,77 +2,82 @@ package org.bayhold.gate;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.bayhold.catalog.Catalog;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.EffectGroup;
 import org.bayhold.catalog.EffectGroups;
+import org.bayhold.drivelog.Thresholds;
 import org.bayhold.identity.Act;
 import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
 import org.bayhold.identity.People;
+import org.bayhold.journal.CanonicalJson;
 import org.bayhold.page.Form;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
-import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.ModelAndView;
 
-/** <i>Policy</i>: what the shop asks for before a car leaves, what each of it means, and who set what when. */
+/** <i>Policy</i>: what the shop asks for before a car leaves, what each of it means, and who changed what when. */
 @Controller
 class PolicyPages {
     private static final String VIEW = "gate/policy";
 
     private final PolicyBook book;
+    private final PolicyForm fields;
     private final Catalog catalog;
     private final People people;
+    private final CanonicalJson json;
     private final Clock clock;
+    private final MessageSource messages;
 
-    PolicyPages(PolicyBook book, Catalog catalog, People people, Clock clock) {
+    PolicyPages(
+            PolicyBook book,
+            PolicyForm fields,
+            Catalog catalog,
+            People people,
+            CanonicalJson json,
+            Clock clock,
+            MessageSource messages) {
         this.book = book;
+        this.fields = fields;
         this.catalog = catalog;
         this.people = people;
+        this.json = json;
         this.clock = clock;
-    }
-
-    /** What may be asked for or not. */
-    enum Asked {
-        YES,
-        NO;
-
-        static Asked of(boolean asked) {
-            return asked ? YES : NO;
-        }
+        this.messages = messages;
     }
 
     /** A version of the policy. */
-    record Version(Instant at, String by, Policy policy) {}
+    record Version(Instant at, String by, List<PolicyChange> changes) {}
 
+    /** With {@code driveLog=defaults} the fields show the defaults, for whoever reads them to set. */
     @Needs(Act.READ)
     @GetMapping("/policy")
     ModelAndView policy(Form form) {
         Policy now = now();
-        asked(now).forEach((field, yes) -> form.with(field, Asked.of(yes)));
-        form.with("readBackMaxAgeHours", now.readBackMaxAgeHours()).with("seen", newest());
-        return show(form.show(VIEW));
+        boolean filledIn = form.value("driveLog").equals("defaults");
+        Thresholds thresholds = filledIn ? Thresholds.DEFAULTS : now.thresholds();
+        fields.fill(form, now, thresholds);
+        form.with("seen", newest());
+        return show(form.show(VIEW), thresholds).addObject("filledIn", filledIn).addObject("unfolded", filledIn);
     }
 
     @Needs(Act.SET_POLICY)
     @PostMapping("/policy")
     ModelAndView set(Call call, Form form) {
         ModelAndView page = form.submit(VIEW, () -> {
-            PolicyRequest request = new PolicyRequest(
-                    yes(form, "readBackRequired"),
-                    form.integer("readBackMaxAgeHours"),
-                    yes(form, "troubleCodesChecked"),
-                    null,
-                    yes(form, "acknowledgementRequired"),
-                    yes(form, "secondPersonRequired"));
+            PolicyRequest request = fields.read(form);
             form.check(request);
             if (!form.value("seen").equals(newest())) {
                 throw Refusal.of(Code.STALE, "policy.stale");
@@ -80,22 +85,15 @@ class PolicyPages {
             book.set(call, request);
             return form.done("/policy", "said.policy-set");
         });
-        return Form.leadsOn(page) ? page : show(page);
+        return Form.leadsOn(page)
+                ? page
+                : show(page, now().thresholds()).addObject("unfolded", PolicyForm.isWrongAmongThresholds(form));
     }
 
-    private static @Nullable Boolean yes(Form form, String field) {
-        Asked asked = form.choice(field, Asked.class);
-        return asked == null ? null : asked == Asked.YES;
-    }
-
-    /** In the order in which the gate asks. */
-    private static Map<String, Boolean> asked(Policy policy) {
-        Map<String, Boolean> asked = new LinkedHashMap<>();
-        asked.put("readBackRequired", policy.readBackRequired());
-        asked.put("troubleCodesChecked", policy.troubleCodesChecked());
-        asked.put("acknowledgementRequired", policy.acknowledgementRequired());
-        asked.put("secondPersonRequired", policy.secondPersonRequired());
-        return asked;
+    private String by(PolicyBook.Version version, Map<UUID, String> names) {
+        return version.by().equals(NewShop.ITSELF)
+                ? messages.getMessage("policy.by-itself", null, Locale.ENGLISH)
+                : names.getOrDefault(version.by(), version.by().toString());
     }
 
     /** Which version a page was made from; empty before the first. */
@@ -111,31 +109,53 @@ class PolicyPages {
         return book.policies().at(now, now);
     }
 
-    private ModelAndView show(ModelAndView page) {
-        List<PolicyBook.Version> versions = book.versions();
-        Map<UUID, String> names =
-                people.names(versions.stream().map(PolicyBook.Version::by).toList());
-        return page.addObject("asked", asked(now()))
-                .addObject("usual", asked(Policy.DEFAULT))
+    private ModelAndView show(ModelAndView page, Thresholds thresholds) {
+        Policy now = now();
+        return page.addObject("asked", PolicyForm.asked(now))
+                .addObject("usual", PolicyForm.asked(Policy.DEFAULT))
+                .addObject("hours", now.readBackMaxAgeHours())
                 .addObject("usualHours", Policy.DEFAULT.readBackMaxAgeHours())
                 .addObject("choices", Asked.values())
-                .addObject("unfelt", unfelt())
+                .addObject("thresholds", lines(thresholds))
                 .addObject(
-                        "versions",
-                        versions.stream()
-                                .map(version -> new Version(
-                                        version.at(),
-                                        names.getOrDefault(
-                                                version.by(), version.by().toString()),
-                                        version.policy()))
-                                .toList());
+                        "unusual",
+                        ThresholdLine.of(ThresholdGroup.ALL.attributes(), now.thresholds(), Thresholds.DEFAULTS, json)
+                                .stream()
+                                .filter(ThresholdLine::differs)
+                                .count())
+                .addObject("unfelt", unfelt())
+                .addObject("versions", versions());
+    }
+
+    /** Beside the defaults. */
+    private Map<ThresholdGroup, List<ThresholdLine>> lines(Thresholds thresholds) {
+        Map<ThresholdGroup, List<ThresholdLine>> lines = new EnumMap<>(ThresholdGroup.class);
+        for (ThresholdGroup group : ThresholdGroup.values()) {
+            lines.put(group, ThresholdLine.of(group.thresholds(), thresholds, Thresholds.DEFAULTS, json));
+        }
+        return lines;
+    }
+
+    /** Each with what it changed of the one before, the newest first. */
+    private List<Version> versions() {
+        List<PolicyBook.Version> all = book.versions();
+        Map<UUID, String> names =
+                people.names(all.stream().map(PolicyBook.Version::by).toList());
+        List<Version> versions = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            PolicyBook.Version version = all.get(i);
+            Policy before = i + 1 < all.size() ? all.get(i + 1).policy() : Policy.DEFAULT;
+            versions.add(new Version(
+                    version.at(), by(version, names), PolicyChange.between(before, version.policy(), json)));
+        }
+        return versions;
     }
 
     /** The categories that a manager moved, and those that were born without an effect. */
     private List<Category> unfelt() {
         Instant now = clock.instant();
         EffectGroups groups = catalog.effectGroups();
-        return java.util.Arrays.stream(Category.values())
+        return Arrays.stream(Category.values())
                 .filter(category -> groups.of(category, now, now) == EffectGroup.NO_EFFECT)
                 .toList();
     }

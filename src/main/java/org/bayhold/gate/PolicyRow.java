@@ -5,8 +5,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import org.bayhold.drivelog.Thresholds;
 import org.bayhold.journal.AppendOnly;
+import org.bayhold.journal.CanonicalJson;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 /** A version of the shop's policy, dated by both times. */
 @Entity
@@ -23,6 +26,7 @@ class PolicyRow extends AppendOnly<UUID> {
     private boolean driveLogRequired;
     private boolean acknowledgementRequired;
     private boolean secondPersonRequired;
+    private @Nullable String driveLogThresholds;
     private Instant effectiveAt;
     private Instant recordedAt;
     private UUID recordedBy;
@@ -30,7 +34,7 @@ class PolicyRow extends AppendOnly<UUID> {
     @SuppressWarnings("NullAway.Init") // Hibernate fills it
     protected PolicyRow() {}
 
-    PolicyRow(UUID id, Policy policy, Instant at, UUID recordedBy) {
+    PolicyRow(UUID id, Policy policy, Instant at, UUID recordedBy, CanonicalJson json) {
         this.id = id;
         this.readBackRequired = policy.readBackRequired();
         this.readBackMaxAgeHours = policy.readBackMaxAgeHours();
@@ -38,6 +42,7 @@ class PolicyRow extends AppendOnly<UUID> {
         this.driveLogRequired = policy.driveLogRequired();
         this.acknowledgementRequired = policy.acknowledgementRequired();
         this.secondPersonRequired = policy.secondPersonRequired();
+        this.driveLogThresholds = policy.driveLogThresholds() == null ? null : json.write(policy.driveLogThresholds());
         this.effectiveAt = at;
         this.recordedAt = at;
         this.recordedBy = recordedBy;
@@ -48,18 +53,23 @@ class PolicyRow extends AppendOnly<UUID> {
         return id;
     }
 
+    Instant recordedAt() {
+        return recordedAt;
+    }
+
     UUID recordedBy() {
         return recordedBy;
     }
 
-    Policies.Dated dated() {
+    Policies.Dated dated(CanonicalJson json) {
         Policy policy = new Policy(
                 readBackRequired,
                 readBackMaxAgeHours,
                 troubleCodesChecked,
                 driveLogRequired,
                 acknowledgementRequired,
-                secondPersonRequired);
+                secondPersonRequired,
+                driveLogThresholds == null ? null : json.read(driveLogThresholds, Thresholds.class));
         return new Policies.Dated(policy, effectiveAt, recordedAt);
     }
 }

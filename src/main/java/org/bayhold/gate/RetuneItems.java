@@ -91,7 +91,8 @@ class RetuneItems {
     public List<DecisionView.CheckView> evidence(UUID id, Fact.ClearanceBasis basis, UUID signer) {
         CarRecord record = records.of(row(id).vehicleId());
         AsOf now = AsOf.of(record, clock, null, null);
-        return views.checks(Evidence.of(decisions.question(record, now.effectiveAt(), now.knownAt()), basis, signer));
+        Question question = decisions.question(record, now.effectiveAt(), now.knownAt());
+        return views.checks(Evidence.of(question, basis, signer), question.car().driveLogs());
     }
 
     @Transactional(readOnly = true)
@@ -141,7 +142,7 @@ class RetuneItems {
         List<CheckResult> checks = Evidence.of(question, request.basis(), call.by());
         List<CheckResult> missing = checks.stream().filter(CheckResult::failed).toList();
         if (!missing.isEmpty()) {
-            return new SignOff(null, views.checks(missing));
+            return new SignOff(null, views.checks(missing, question.car().driveLogs()));
         }
         car.append(new Fact.Cleared(
                 car.stamp(at),

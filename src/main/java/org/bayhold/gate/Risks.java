@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Coverage.Gap;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.EffectGroup;
@@ -36,7 +37,7 @@ final class Risks {
                 .filter(change -> !gradedWithThem.contains(change.place()))
                 .filter(change -> !Checks.isSignedOff(change, question.car().clearances()))
                 .map(change -> of(groupOf(question, change)));
-        Stream<Risk> software = failed.stream().map(Risks::of);
+        Stream<Risk> software = failed.stream().map(check -> of(question.car(), check));
         return Stream.of(mismatches, changes, software).flatMap(risks -> risks).reduce(Risk.LOW, Risk::or);
     }
 
@@ -60,7 +61,7 @@ final class Risks {
     }
 
     /** Software that nobody can vouch for is as bad as an uncomputable part; missing paper is not. */
-    private static Risk of(CheckResult failed) {
+    private static Risk of(CarState car, CheckResult failed) {
         return switch (failed.reason()) {
             case LAST_FLASH_FAILED,
                     CALIBRATION_UNKNOWN,
@@ -71,7 +72,16 @@ final class Risks {
                     READ_BACK_DIFFERS,
                     RELATED_CODES,
                     CHECK_DID_NOT_RUN -> Risk.HIGH;
+            case DRIVE_LOG_FAILED -> shown(car, failed);
             default -> Risk.LOW;
         };
+    }
+
+    /** By the drives that failed. */
+    private static Risk shown(CarState car, CheckResult failed) {
+        return car.driveLogs().stream()
+                .filter(log -> failed.records().contains(log.stamp().id()))
+                .map(DriveLogged::risk)
+                .reduce(Risk.LOW, Risk::or);
     }
 }

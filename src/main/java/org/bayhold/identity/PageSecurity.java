@@ -1,6 +1,7 @@
 package org.bayhold.identity;
 
 import jakarta.servlet.DispatcherType;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -11,9 +12,11 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.util.unit.DataSize;
 
 /**
  * Sign-in of the pages: a form and a session. Sessions live in this server's memory, so a restart ends them and a second
@@ -31,7 +34,11 @@ class PageSecurity {
 
     @Bean
     @Order(4)
-    SecurityFilterChain pageChain(HttpSecurity http, SignIn signIn, Users users) {
+    SecurityFilterChain pageChain(
+            HttpSecurity http,
+            SignIn signIn,
+            Users users,
+            @Value("${spring.servlet.multipart.max-request-size}") DataSize largest) {
         HttpSessionRequestCache asked = new HttpSessionRequestCache();
         SavedRequestAwareAuthenticationSuccessHandler toThePageAskedFor =
                 new SavedRequestAwareAuthenticationSuccessHandler();
@@ -51,6 +58,7 @@ class PageSecurity {
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl(SIGN_IN + "?out"))
                 .exceptionHandling(handling ->
                         handling.authenticationEntryPoint(ended::unknown).accessDeniedHandler(ended::refused))
+                .addFilterBefore(new OnlySignedInSend(largest.toBytes()), CsrfFilter.class)
                 .addFilterBefore(new PresentRoles(users), AnonymousAuthenticationFilter.class)
                 .headers(PageSecurity::headers)
                 .build();

@@ -22,6 +22,12 @@ public final class Text {
         return text == null ? null : text.toLowerCase(Locale.ROOT);
     }
 
+    /** As names are compared that people type: "Second  Rail" and "second rail" are one. Null where nothing is left. */
+    public static @Nullable String alike(@Nullable String typed) {
+        String text = lower(typed);
+        return text == null ? null : text.replaceAll("\\s+", " ");
+    }
+
     /** No U+0000, which PostgreSQL refuses, and no half of a surrogate pair. */
     public static boolean isStorable(String text) {
         for (int i = 0; i < text.length(); i++) {

@@ -90,6 +90,16 @@ public class WriteTemplate {
         });
     }
 
+    /**
+     * The answer that the same request got before; empty where it is new. For work that takes long before there is anything
+     * to write.
+     *
+     * @throws Refusal IDEMPOTENCY_MISMATCH where its key came with another body
+     */
+    public <T> Optional<T> answered(WriteRequest request, Class<T> type) {
+        return replay(request, type).map(Written::value);
+    }
+
     /** Step 1, and the head as it stands under the lock. A test takes the lock out to prove that the race test notices. */
     ChainHead lock(UUID chainId) {
         if (heads.advance(chainId) == 0) {

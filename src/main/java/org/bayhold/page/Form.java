@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.bayhold.journal.Text;
 import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
@@ -189,8 +190,13 @@ public final class Form {
 
     /** Refuses where a field could not be read, or the request breaks a rule of its own. */
     public void check(Object request) {
+        check(request, field -> field);
+    }
+
+    /** @param names gives the page's name for a field of the request */
+    public void check(Object request, UnaryOperator<String> names) {
         for (ConstraintViolation<Object> violation : forms.violations(request)) {
-            String field = violation.getPropertyPath().toString();
+            String field = names.apply(violation.getPropertyPath().toString());
             if (!errors.containsKey(field)) {
                 add(field, sentence(violation.getMessage()));
             }

@@ -55,6 +55,11 @@ public final class Assumptions {
     }
 
     boolean isCompressionIgnition() {
+        return isCompressionIgnition(recorded);
+    }
+
+    /** Whether a revision that assumes this is for an engine that ignites by compression. */
+    public static boolean isCompressionIgnition(Map<String, Object> recorded) {
         return IGNITION.in(recorded).filter("COMPRESSION"::equals).isPresent();
     }
 

@@ -7,7 +7,6 @@ import static org.bayhold.catalog.PartAttributes.RATED_PRESSURE_KPA;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.NumberAttribute;
 import org.bayhold.catalog.Place;
@@ -33,7 +32,7 @@ final class Duty {
         if (workings.assumes.peakAirflow().isEmpty()) {
             needs.add(Sentence.of("prediction.need.assumed", Assumptions.PEAK_AIRFLOW_G_PER_S.name()));
         }
-        if (workings.assumes.injectorCount().or(() -> cylinders(build)).isEmpty()) {
+        if (workings.assumes.injectorCount().or(() -> OnTheCar.cylinders(build)).isEmpty()) {
             needs.add(Sentence.of("prediction.need.count", Assumptions.INJECTOR_COUNT.name()));
         }
         need(ETHANOL_PERCENT, Category.FUEL, build.at(Place.of(Category.FUEL)), needs);
@@ -60,53 +59,32 @@ final class Duty {
 
     /** Absent where a figure is not recorded, and where injectors sit at several places. */
     static @Nullable Double of(Workings workings) {
-        List<Seat> rails = workings.build.of(Category.INJECTORS);
         Optional<Input> airflow = workings.assumes.peakAirflow();
-        Optional<Input> count = workings.assumes.injectorCount().or(() -> cylinders(workings.build));
-        Optional<Seat> fuel = workings.build.at(Place.of(Category.FUEL));
-        OptionalDouble ethanol = fuel.map(
-                        known -> ETHANOL_PERCENT.in(known.fitted().attributes()))
-                .orElse(OptionalDouble.empty());
-        if (rails.size() != 1 || airflow.isEmpty() || count.isEmpty() || fuel.isEmpty() || ethanol.isEmpty()) {
+        Optional<OnTheCar.Injecting> injecting = airflow.isEmpty() ? Optional.empty() : OnTheCar.injecting(workings);
+        if (injecting.isEmpty() || airflow.isEmpty()) {
             return null;
         }
-        Seat rail = rails.get(0);
-        OptionalDouble flow = FLOW_CC_PER_MIN.in(rail.fitted().attributes());
-        OptionalDouble rated = RATED_PRESSURE_KPA.in(rail.fitted().attributes());
-        Optional<Input> pressure = new FuelPressure(workings).onTheCar(rail);
-        if (flow.isEmpty() || rated.isEmpty() || pressure.isEmpty()) {
-            return null;
-        }
+        OnTheCar.Injecting known = injecting.get();
         Input lambda = workings.assumes.peakLambda();
-        Blend blend = new Blend(ethanol.getAsDouble());
+        Blend blend = known.blend();
+        Seat fuel = known.fuel();
         Input percent = Input.fitted(ETHANOL_PERCENT.name(), blend.ethanolPercent());
         return workings.step(
                 Formula.INJECTOR_DUTY,
-                rail.place(),
+                known.rail().place(),
                 percent(
                         airflow.get().value(),
                         lambda.value(),
                         blend,
-                        count.get().value(),
-                        Injectors.flowAt(
-                                flow.getAsDouble(),
-                                rated.getAsDouble(),
-                                pressure.get().value())),
+                        known.count().value(),
+                        known.flowAtPressure()),
                 airflow.get(),
                 lambda,
-                count.get(),
-                Input.computed("stoich_inst", FuelDelivery.stoichiometry(workings, fuel.get(), blend, percent)),
-                Input.computed("densityKgPerLitre_inst", FuelDelivery.density(workings, fuel.get(), blend, percent)),
-                Input.fitted(FLOW_CC_PER_MIN.name(), flow.getAsDouble()),
-                Input.fitted(RATED_PRESSURE_KPA.name(), rated.getAsDouble()),
-                pressure.get());
-    }
-
-    /** One injector for each cylinder, where the revision does not say how many. */
-    private static Optional<Input> cylinders(Build build) {
-        Integer cylinders = build.cylinders();
-        return cylinders == null || cylinders < 1
-                ? Optional.empty()
-                : Optional.of(new Input("cylinders", cylinders, Input.Origin.CAR));
+                known.count(),
+                Input.computed("stoich_inst", FuelDelivery.stoichiometry(workings, fuel, blend, percent)),
+                Input.computed("densityKgPerLitre_inst", FuelDelivery.density(workings, fuel, blend, percent)),
+                Input.fitted(FLOW_CC_PER_MIN.name(), known.flowCcPerMin()),
+                Input.fitted(RATED_PRESSURE_KPA.name(), known.ratedKpa()),
+                known.pressureKpa());
     }
 }

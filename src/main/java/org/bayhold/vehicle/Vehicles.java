@@ -39,6 +39,11 @@ public class Vehicles {
         return rows.findById(vehicleId).map(VehicleRow::cylinders);
     }
 
+    /** Of all cylinders; empty where nobody recorded it. */
+    public Optional<Integer> displacementCc(UUID vehicleId) {
+        return rows.findById(vehicleId).map(VehicleRow::displacementCc);
+    }
+
     /** The engine of a car, in words; empty where nobody recorded it. */
     public Optional<String> engine(UUID vehicleId) {
         return rows.findById(vehicleId).map(VehicleRow::engine);

@@ -14,6 +14,7 @@ import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.ChoiceAttribute;
 import org.bayhold.catalog.Curve;
+import org.bayhold.catalog.FlagAttribute;
 import org.bayhold.catalog.NumberAttribute;
 import org.bayhold.catalog.PartAttributes;
 import org.bayhold.catalog.TextAttribute;
@@ -67,6 +68,9 @@ final class ApiAttributes implements OpenApiCustomizer {
             return typed("number")
                     .minimum(BigDecimal.valueOf(number.least()))
                     .maximum(BigDecimal.valueOf(number.most()));
+        }
+        if (attribute instanceof FlagAttribute) {
+            return typed("boolean");
         }
         if (attribute instanceof ChoiceAttribute choice) {
             JsonSchema words = new JsonSchema();

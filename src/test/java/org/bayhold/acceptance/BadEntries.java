@@ -150,17 +150,6 @@ public abstract class BadEntries implements OnADatabase {
     }
 
     @Test
-    void aDriveLogCannotBeAskedForYet() {
-        String before = shop().policy().toString();
-
-        shop().as(Role.MANAGER)
-                .put("/policy", Body.of("driveLogRequired", true))
-                .isInvalid("driveLogRequired");
-
-        assertThat(shop().policy()).hasToString(before);
-    }
-
-    @Test
     void aPolicyThatMakesNoSenseIsRefused() {
         String before = shop().policy().toString();
 

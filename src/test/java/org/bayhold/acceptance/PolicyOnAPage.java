@@ -17,6 +17,7 @@ public abstract class PolicyOnAPage implements OnADatabase {
             "readBackRequired", "YES",
             "readBackMaxAgeHours", "24",
             "troubleCodesChecked", "YES",
+            "driveLogRequired", "NO",
             "acknowledgementRequired", "YES",
             "secondPersonRequired", "NO");
 
@@ -36,9 +37,47 @@ public abstract class PolicyOnAPage implements OnADatabase {
         Visitor.Shown set =
                 manager.sends("/policy", with("readBackMaxAgeHours", "48")).is(200);
 
-        assertThat(set.text()).contains("Set. It holds from now on.", "ECU check: Yes, 48 hours.", "manager");
+        assertThat(set.text()).contains("Set. It holds from now on.", ": 48 h, before 24 h.", "manager");
         assertThat(shop().policy().path("readBackMaxAgeHours").asInt()).isEqualTo(48);
         assertThat(shop().policy().path("readBackRequired").asBoolean()).isTrue();
+    }
+
+    @Test
+    void aThresholdIsSetAndTheDefaultsAreFilledInAndSet() {
+        String field = "driveLogThresholds.cruiseTrimPercent";
+        Visitor manager = shop().visitor(Role.MANAGER);
+        assertThat(manager.opens("/policy").is(200).text())
+                .contains("All as usual.", "Full load belongs on a dynamometer");
+
+        String set = manager.sends("/policy", with(field, "4.25")).is(200).text();
+
+        assertThat(set)
+                .contains("Mean correction at cruise: 4.25 %, before 5 %.", "One differs from its default.")
+                .contains("Not the default");
+        assertThat(cruiseTrim()).isEqualTo(4.25);
+
+        String filled = manager.opens("/policy?driveLog=defaults").is(200).text();
+        assertThat(filled).contains("The defaults are filled in.");
+        assertThat(cruiseTrim()).as("reading sets nothing").isEqualTo(4.25);
+        assertThat(manager.sends("/policy", with(field, "5")).is(200).text())
+                .contains("All as usual.", "Mean correction at cruise: 5 %, before 4.25 %.");
+        assertThat(cruiseTrim()).isEqualTo(5);
+    }
+
+    @Test
+    void aThresholdOutOfRangeIsRefusedAtItsField() {
+        Visitor manager = shop().visitor(Role.MANAGER);
+        Visitor.Shown ignored = manager.opens("/policy").is(200);
+
+        assertThat(manager.sends("/policy", with("driveLogThresholds.dutyPercent", "101"))
+                        .is(400)
+                        .html())
+                .contains("driveLogThresholds.dutyPercent-error");
+        assertThat(shop().policy()
+                        .path("driveLogThresholds")
+                        .path("dutyPercent")
+                        .doubleValue())
+                .isEqualTo(85);
     }
 
     @Test
@@ -83,6 +122,13 @@ public abstract class PolicyOnAPage implements OnADatabase {
         Visitor.Shown ignored = writer.opens("/parts/new").is(200);
         writer.sends("/policy", with("secondPersonRequired", "YES")).is(403);
         assertThat(shop().policy().path("secondPersonRequired").asBoolean()).isFalse();
+    }
+
+    private double cruiseTrim() {
+        return shop().policy()
+                .path("driveLogThresholds")
+                .path("cruiseTrimPercent")
+                .doubleValue();
     }
 
     private static Map<String, String> with(String field, String value) {

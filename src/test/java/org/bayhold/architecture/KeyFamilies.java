@@ -1,5 +1,6 @@
 package org.bayhold.architecture;
 
+import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import org.bayhold.audit.Finding;
 import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Coverage;
+import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fitted;
 import org.bayhold.buildsheet.HistoryLines;
@@ -19,11 +21,16 @@ import org.bayhold.catalog.Attribute;
 import org.bayhold.catalog.BenefitNote;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.PartAttributes;
+import org.bayhold.drivelog.AirSource;
+import org.bayhold.drivelog.Column;
 import org.bayhold.drivelog.Flaw;
 import org.bayhold.drivelog.Missing;
 import org.bayhold.drivelog.Parameter;
 import org.bayhold.drivelog.Refused;
+import org.bayhold.drivelog.Thresholds;
+import org.bayhold.drivelog.Unit;
 import org.bayhold.drivelog.Unjudged;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.gate.Check;
 import org.bayhold.gate.Outcome;
 import org.bayhold.gate.Reason;
@@ -56,6 +63,8 @@ final class KeyFamilies {
         Reason.NO_RELATED_CODES,
         Reason.CODES_NOT_READ,
         Reason.NOT_ASKED_FOR,
+        Reason.NO_SPARK_IGNITION,
+        Reason.DRIVE_LOG_PASSES,
         Reason.NOTHING_OPEN,
         Reason.ACKNOWLEDGED,
         Reason.ANOTHER_PERSON
@@ -65,6 +74,8 @@ final class KeyFamilies {
     private static final Set<String> WARNINGS = Set.of(
             "ODOMETER_RAN_BACKWARDS",
             "ARRIVAL_IMPLIED",
+            "FILE_ON_RECORD",
+            "FILE_ON_ANOTHER_CAR",
             "CVN_IS_THE_FACTORYS",
             "CALID_LONGER_THAN_16",
             "CVN_NOT_8_HEX_DIGITS",
@@ -72,8 +83,12 @@ final class KeyFamilies {
 
     private static final Set<String> ANSWERS = Set.of("RETUNE_FIRST", "COVERED", "UNKNOWN_PARTS");
 
-    private static final Set<String> ASKED =
-            Set.of("readBackRequired", "troubleCodesChecked", "acknowledgementRequired", "secondPersonRequired");
+    private static final Set<String> ASKED = Set.of(
+            "readBackRequired",
+            "troubleCodesChecked",
+            "driveLogRequired",
+            "acknowledgementRequired",
+            "secondPersonRequired");
 
     /** What is unknown has a sentence of its own. */
     private static final Set<String> KNOWN_GAPS = Set.of("PART_NOT_COVERED", "FACTORY_NOT_COVERED", "NONE_NOT_COVERED");
@@ -128,10 +143,17 @@ final class KeyFamilies {
             family("drivelog.unjudged.", names(Unjudged.values())),
             family("drivelog.parameter.", names(Parameter.values())),
             family("drivelog.flaw.", names(Flaw.Kind.values())),
+            family("drivelog.unit.", names(Unit.values())),
+            family("drivelog.code.", names(org.bayhold.drivelog.Finding.Code.values())),
+            family("drivelog.use.", names(Column.Use.values())),
+            family("drivelog.separator.", Set.of("COMMA", "SEMICOLON", "TAB", "BAR")),
+            family("drives.picture.grade.", Set.of("TOO_SHORT", "NORMAL", "NOTABLE", "BEYOND")),
+            family("drives.picture.source.", names(AirSource.values())),
             family("drives.picture.channel.", Set.of("LAMBDA", "PRESSURE", "KNOCK", "AIRFLOW")),
             family("drives.picture.dashed.", Set.of("LAMBDA", "PRESSURE", "KNOCK")),
-            family("drives.picture.grade.", Set.of("TOO_SHORT", "NORMAL", "NOTABLE", "BEYOND")),
-            family("drives.picture.air.", Set.of("IDEAL_GAS", "ABSOLUTE_LOAD", "LOGGED")),
+            family("verdict.", names(Verdict.values())),
+            family("venue.", names(DriveLogged.Venue.values())),
+            family("said.drive-log.", names(Verdict.values())),
             family("prediction.effect.", Set.of(), names(Category.values())),
             family("role.", names(Role.values())),
             family("travel.", names(Fact.Travel.values())),
@@ -147,6 +169,9 @@ final class KeyFamilies {
             family("parts.supersession.", Set.of("before", "after")),
             family("policy.", ASKED),
             family("policy.means.", ASKED),
+            family("threshold.", thresholds()),
+            family("threshold.means.", thresholds()),
+            family("threshold.group.", Set.of("NEEDED", "CORRECTION", "FULL_LOAD")),
             family("asked.", Set.of("YES", "NO")),
             family("benefit.", names(BenefitNote.Effect.values())),
             family("ask.action.", names(Fact.Action.values())),
@@ -183,6 +208,12 @@ final class KeyFamilies {
         return Stream.concat(Arrays.stream(Category.values()).map(PartAttributes::of), Stream.of(Assumptions.ALL))
                 .flatMap(set -> set.attributes().stream())
                 .map(Attribute::name)
+                .collect(Collectors.toSet());
+    }
+
+    private static Set<String> thresholds() {
+        return Arrays.stream(Thresholds.class.getRecordComponents())
+                .map(RecordComponent::getName)
                 .collect(Collectors.toSet());
     }
 

@@ -40,6 +40,8 @@ final class WriteRules {
             Map.entry("CalibrationRows", Set.of("CalibrationWrites")),
             Map.entry("Withdrawals", Set.of("CalibrationWrites")),
             Map.entry("FactRows", Set.of("OpenCar")),
+            Map.entry("JudgementRows", Set.of("Judgements")),
+            Map.entry("ColumnMeaningRows", Set.of("ColumnMeanings")),
             Map.entry("RetuneItemRows", Set.of("OpeningItems", "RetuneItems")),
             Map.entry("CauseRows", Set.of("OpeningItems")),
             Map.entry("PolicyRows", Set.of("PolicyBook")),

@@ -11,6 +11,7 @@ import org.bayhold.buildsheet.Cause;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Fact.Action;
 import org.bayhold.buildsheet.Fact.Source;
+import org.bayhold.buildsheet.MadeLogs;
 import org.bayhold.buildsheet.Stamp;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Purpose;
@@ -19,6 +20,7 @@ import org.bayhold.catalog.Category;
 import org.bayhold.catalog.CategoryMove;
 import org.bayhold.catalog.EffectGroups;
 import org.bayhold.catalog.Place;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.journal.Personal;
 import org.bayhold.obd.Reading;
 import org.bayhold.obd.TroubleCode;
@@ -64,6 +66,8 @@ final class LikelyHistories {
                     new Reading("CAL-" + i, "0000000" + i, null),
                     Purpose.NORMAL,
                     List.of(new CoverageLine(INTAKE, List.of(PARTS.get(i)), false, false)),
+                    List.of(),
+                    false,
                     START,
                     withdrawn));
         }
@@ -95,6 +99,10 @@ final class LikelyHistories {
             flash(now(), oneIn(8) ? random.nextInt(PARTS.size()) : part, Source.SHOP);
             readBack(now(), oneIn(10) ? random.nextInt(PARTS.size()) : part, Source.SHOP);
         }
+        if (oneIn(2)) {
+            facts.add(MadeLogs.log(
+                    now(), null, revisions.get(part).id(), null, oneIn(4) ? Verdict.FAIL : Verdict.PASS, Source.SHOP));
+        }
         if (oneIn(8)) {
             facts.add(new Fact.RetuneLapsed(now(), item));
         } else if (!oneIn(5)) {
@@ -115,7 +123,7 @@ final class LikelyHistories {
                 null,
                 clear ? 0 : 1,
                 "{}",
-                oneIn(2) ? 2 : null));
+                oneIn(2) ? random.nextInt(2, 4) : null));
     }
 
     private void mishap() {

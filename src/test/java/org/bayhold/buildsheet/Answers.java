@@ -27,6 +27,7 @@ record Answers(Map<String, Object> byQuestion) {
                         "in ECU", car.inEcu(),
                         "never flashed", car.neverFlashed(),
                         "changes", car.changes(),
+                        "drive logs", car.driveLogs(),
                         "open item", car.openItem(),
                         "stay", car.stay()));
     }
@@ -55,6 +56,10 @@ record Answers(Map<String, Object> byQuestion) {
                         "in ECU", car.inEcu(),
                         "never flashed", car.neverFlashed(),
                         "changes", car.changes(),
+                        "drive logs",
+                                car.driveLogs().stream()
+                                        .map(log -> log.stamp().id())
+                                        .toList(),
                         "open item", car.openItem(),
                         "stay", car.stay()));
     }

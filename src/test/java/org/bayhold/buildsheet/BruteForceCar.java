@@ -52,6 +52,24 @@ final class BruteForceCar {
         return places.buildSheet();
     }
 
+    /** Of each drive the last judgement; none of a drive whose first judgement does not count. */
+    List<UUID> driveLogs() {
+        List<UUID> logs = new ArrayList<>();
+        for (Said said : record.said) {
+            if (said.fact() instanceof DriveLogged first && first.again() == null) {
+                UUID last = first.stamp().id();
+                for (Said other : record.said.subList(said.at() + 1, record.said.size())) {
+                    if (other.fact() instanceof DriveLogged judged
+                            && first.stamp().id().equals(judged.again())) {
+                        last = judged.stamp().id();
+                    }
+                }
+                logs.add(last);
+            }
+        }
+        return logs;
+    }
+
     CarState.Stay stay() {
         return record.stay();
     }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.bayhold.calibration.Purpose;
@@ -11,6 +12,7 @@ import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.EffectGroup;
 import org.bayhold.obd.TroubleCode;
 import org.bayhold.vehicle.Registration;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A second reading of the gate (docs/rules.md, "Gate checks"), under the policy that a new shop has and without
@@ -50,6 +52,9 @@ public final class BruteForceGate {
         }
         if (isToldOfAFault()) {
             holds.add("a trouble code of the mixture");
+        }
+        if (!isFactory() && hasFailedADrive()) {
+            holds.add("a drive that failed");
         }
         if (!isFactory()) {
             holds.addAll(whatHoldsAFlashedCar());
@@ -147,6 +152,32 @@ public final class BruteForceGate {
             proven = proven || proves;
         }
         return fault;
+    }
+
+    /** By the last drive with what is in the ECU that came to a verdict; at the very time of the flash only a failed one. */
+    private boolean hasFailedADrive() {
+        UUID runs = runs().map(Revision::id).orElse(found());
+        boolean failed = false;
+        for (UUID id : car.driveLogs()) {
+            DriveLogged log = heard(DriveLogged.class).stream()
+                    .filter(judged -> judged.stamp().id().equals(id))
+                    .findFirst()
+                    .orElseThrow();
+            Instant at = log.stamp().effectiveAt();
+            if (!Objects.equals(log.calibrationId(), runs) || at.isBefore(since())) {
+                continue;
+            }
+            switch (log.verdict()) {
+                case FAIL -> failed = true;
+                case PASS -> failed = failed && !at.isAfter(since());
+                case INSUFFICIENT -> {}
+            }
+        }
+        return failed;
+    }
+
+    private @Nullable UUID found() {
+        return car.inEcu() instanceof InEcu.Found in ? in.revision().id() : null;
     }
 
     /** When what is in the ECU came into it, where anybody knows. */

@@ -38,7 +38,8 @@ final class BruteForceRecord {
             return (fact instanceof Fact.PartChanged work && work.source() == Fact.Source.SHOP)
                     || (fact instanceof Fact.Inspected inspection && inspection.source() == Fact.Source.SHOP)
                     || (fact instanceof Fact.Flashed flash && flash.source() == Fact.Source.SHOP)
-                    || (fact instanceof Fact.ReadBack check && check.source() == Fact.Source.SHOP);
+                    || (fact instanceof Fact.ReadBack check && check.source() == Fact.Source.SHOP)
+                    || (fact instanceof DriveLogged drive && drive.source() == Fact.Source.SHOP);
         }
 
         boolean is(Fact.Action action) {

@@ -18,6 +18,7 @@ import org.bayhold.catalog.Category;
 import org.bayhold.catalog.CategoryMove;
 import org.bayhold.catalog.EffectGroups;
 import org.bayhold.catalog.Place;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.journal.Personal;
 import org.bayhold.obd.Reading;
 import org.bayhold.obd.TroubleCode;
@@ -171,6 +172,24 @@ public final class CarFixture {
                 .map(code -> TroubleCode.of(code, TroubleCode.Kind.STORED))
                 .toList();
         return add(new Fact.ReadBack(next(TECHNICIAN), shown.reading(), stored, null, Source.SHOP, null, null));
+    }
+
+    /** A drive with what is in the ECU, driven by the shop. */
+    public CarFixture drove(@Nullable Revision with, Verdict verdict) {
+        return drove(with, null, verdict);
+    }
+
+    public CarFixture drove(@Nullable Revision with, @Nullable String map, Verdict verdict) {
+        return add(MadeLogs.log(next(TECHNICIAN), null, with == null ? null : with.id(), map, verdict, Source.SHOP));
+    }
+
+    /** Another judgement of the last drive, at the time at which it was driven. */
+    public CarFixture judgedAgain(Verdict verdict) {
+        DriveLogged drive = (DriveLogged) Objects.requireNonNull(last);
+        Stamp stamp = next(TECHNICIAN);
+        Stamp then = new Stamp(
+                stamp.id(), stamp.vehicleId(), stamp.seq(), last.stamp().effectiveAt(), stamp.recordedAt(), stamp.by());
+        return add(MadeLogs.log(then, drive.drive(), drive.calibrationId(), drive.map(), verdict, Source.SHOP));
     }
 
     public CarFixture acknowledged() {

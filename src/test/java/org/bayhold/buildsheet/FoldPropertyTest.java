@@ -184,6 +184,7 @@ class FoldPropertyTest {
                 car.neverFlashed(),
                 car.changes(),
                 car.readBacks(),
+                car.driveLogs(),
                 car.acknowledgements(),
                 car.handoffs(),
                 car.clearances(),

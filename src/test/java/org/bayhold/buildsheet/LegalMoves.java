@@ -83,6 +83,9 @@ final class LegalMoves {
             return new Fact.ReadBack(
                     f.stamp(), f.reading(), f.troubleCodes(), f.readiness(), source, f.performedBy(), f.note());
         }
+        if (fact instanceof DriveLogged f) {
+            return MadeLogs.log(f.stamp(), f.again(), f.calibrationId(), f.map(), f.verdict(), source);
+        }
         throw new IllegalStateException("nobody reports this: " + fact);
     }
 }

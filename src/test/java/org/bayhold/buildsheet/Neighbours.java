@@ -25,6 +25,7 @@ record Neighbours(Fact first, Fact second) {
         return !second.stamp().effectiveAt().isAfter(first.stamp().recordedAt())
                 && !(strikes(first, second) || strikes(second, first))
                 && !(isOfAnItem(first) && isOfAnItem(second))
+                && !(first instanceof DriveLogged && second instanceof DriveLogged)
                 && !((first instanceof Fact.ReadBack || second instanceof Fact.ReadBack)
                         && revisions.stream()
                                 .anyMatch(revision -> isBetween(revision.recordedAt())
@@ -111,7 +112,11 @@ record Neighbours(Fact first, Fact second) {
                         .map(c -> new CarState.Change(c.recordId(), c.place(), c.effectiveAt(), Instant.EPOCH))
                         .toList()),
                 Stream.<List<? extends Fact>>of(
-                                car.readBacks(), car.acknowledgements(), car.handoffs(), car.clearances())
+                                car.readBacks(),
+                                car.driveLogs(),
+                                car.acknowledgements(),
+                                car.handoffs(),
+                                car.clearances())
                         .flatMap(List::stream)
                         .map(fact -> fact.stamp().id())
                         .toList(),

@@ -12,6 +12,7 @@ import org.bayhold.buildsheet.Fact.Source;
 import org.bayhold.calibration.Revision;
 import org.bayhold.catalog.Category;
 import org.bayhold.catalog.Place;
+import org.bayhold.drivelog.Verdict;
 import org.bayhold.journal.Personal;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +51,7 @@ final class RandomFacts {
     }
 
     private Fact next(Stamp stamp) {
-        int kind = random.below(24);
+        int kind = random.below(27);
         if (kind < 7) {
             return partChanged(stamp);
         } else if (kind < 11) {
@@ -63,6 +64,8 @@ final class RandomFacts {
             return strike(stamp).orElseGet(() -> inspected(stamp));
         } else if (kind < 22) {
             return aboutTheItem(stamp);
+        } else if (kind < 25) {
+            return drove(stamp);
         }
         return atTheCounter(stamp);
     }
@@ -97,6 +100,23 @@ final class RandomFacts {
                 : random.oneOf(issued).id();
         Outcome outcome = random.oneIn(5) ? Outcome.FAILED : Outcome.COMPLETED;
         return new Fact.Flashed(stamp, file, outcome, source(), null, null, null, null);
+    }
+
+    /** With any revision or none; every third one is an earlier one again, told at the time of that. */
+    private Fact drove(Stamp stamp) {
+        List<DriveLogged> earlier = facts.stream()
+                .filter(DriveLogged.class::isInstance)
+                .map(DriveLogged.class::cast)
+                .toList();
+        UUID file = random.oneIn(4) ? null : random.oneOf(revisions).id();
+        Verdict verdict = random.oneOf(List.of(Verdict.values()));
+        if (earlier.isEmpty() || !random.oneIn(3)) {
+            return MadeLogs.log(stamp, null, file, null, verdict, source());
+        }
+        DriveLogged last = random.oneOf(earlier);
+        Stamp then = new Stamp(
+                stamp.id(), stamp.vehicleId(), stamp.seq(), last.stamp().effectiveAt(), stamp.recordedAt(), stamp.by());
+        return MadeLogs.log(then, last.drive(), last.calibrationId(), null, verdict, source());
     }
 
     /** Any fact may have been wrong, one more often that is itself a striking-out; items are closed, not struck out. */

@@ -122,6 +122,8 @@ public final class RandomHistories {
                 oneOf(READINGS),
                 oneOf(List.of(Purpose.values())),
                 coverage,
+                List.of(),
+                false,
                 issuedAt,
                 oneIn(3) ? issuedAt.plus(minutes(600)) : null);
     }

@@ -69,6 +69,30 @@ final class Restamp implements Fact.Listener {
     }
 
     @Override
+    public void driveLogged(DriveLogged fact) {
+        restamped = new DriveLogged(
+                as,
+                fact.again(),
+                fact.fileSha256(),
+                fact.fileBytes(),
+                fact.calibrationId(),
+                fact.map(),
+                fact.verdict(),
+                fact.missing(),
+                fact.findings(),
+                fact.risk(),
+                fact.fit(),
+                fact.headroomPercent(),
+                fact.venue(),
+                fact.columns(),
+                fact.sampleSeconds(),
+                fact.judgementSha256(),
+                fact.source(),
+                fact.performedBy(),
+                fact.note());
+    }
+
+    @Override
     public void acknowledged(Fact.Acknowledged fact) {
         restamped = new Fact.Acknowledged(as, fact.usage(), fact.signedBy(), fact.text());
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.bayhold.calibration.CalibrationMap;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 public final class RevisionFixture {
     private final String name;
     private final List<CoverageLine> coverage = new ArrayList<>();
+    private final List<CalibrationMap> maps = new ArrayList<>();
+    private boolean compressionIgnition;
     private String ecuHardware = CarFixture.ECU_HARDWARE;
     private Reading reading;
     private Purpose purpose = Purpose.NORMAL;
@@ -59,6 +62,17 @@ public final class RevisionFixture {
         return this;
     }
 
+    /** With a map that is for these fuels; none means every fuel that it covers. */
+    public RevisionFixture withMap(String map, UUID... fuels) {
+        maps.add(new CalibrationMap(map, List.of(fuels), false));
+        return this;
+    }
+
+    public RevisionFixture forCompressionIgnition() {
+        compressionIgnition = true;
+        return this;
+    }
+
     public RevisionFixture forEcu(String hardware) {
         ecuHardware = hardware;
         return this;
@@ -86,6 +100,17 @@ public final class RevisionFixture {
 
     public Revision made() {
         UUID id = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
-        return new Revision(id, "Calibration", name, ecuHardware, reading, purpose, coverage, issuedAt, withdrawnAt);
+        return new Revision(
+                id,
+                "Calibration",
+                name,
+                ecuHardware,
+                reading,
+                purpose,
+                coverage,
+                maps,
+                compressionIgnition,
+                issuedAt,
+                withdrawnAt);
     }
 }

@@ -7,6 +7,8 @@ import java.util.SplittableRandom;
 /** Made drives of any engine, as logs in which any channel may be missing, judged: for whatever shows what was judged. */
 public final class AnyDrive {
     public static final double BOOST_TARGET_KPA = 180;
+    public static final EngineFacts ENGINE =
+            EngineFacts.UNKNOWN.withDisplacementCc(MadeDrive.displacementCc()).withBoostTargetKpa(BOOST_TARGET_KPA);
 
     /** Without them there is no drive to speak of. */
     private static final List<Parameter> ALWAYS = List.of(Parameter.TIME, Parameter.ENGINE_SPEED);
@@ -48,9 +50,6 @@ public final class AnyDrive {
     }
 
     private static Judgement judged(String text) {
-        EngineFacts facts = EngineFacts.UNKNOWN
-                .withDisplacementCc(MadeDrive.displacementCc())
-                .withBoostTargetKpa(BOOST_TARGET_KPA);
-        return Logs.judge(text, facts);
+        return Logs.judge(text, ENGINE);
     }
 }

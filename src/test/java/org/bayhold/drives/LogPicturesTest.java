@@ -87,7 +87,7 @@ class LogPicturesTest {
     }
 
     static LogPictures draw(Judgement judgement, Units units) {
-        return DRAWING.of(judgement, Thresholds.DEFAULTS, AnyDrive.BOOST_TARGET_KPA, 25, units);
+        return DRAWING.of(new Judged(AnyDrive.ENGINE, Thresholds.DEFAULTS, judgement), units);
     }
 
     private static void assertSound(String html, long n) {

@@ -170,7 +170,7 @@ class TroubleCodeCheckTest {
                         Check.DRIVE_LOG_PASSED,
                         Check.RETUNE_CLEARED,
                         Check.CUSTOMER_ACKNOWLEDGED);
-        assertThat(now.rules()).isEqualTo(2);
+        assertThat(now.rules()).isEqualTo(Gate.RULES);
         assertThat(now.isClear()).isFalse();
         assertThat(now.checks()).hasSize(first.checks().size() + 1);
         assertThat(Checks.of(Gate.RULES)).isEqualTo(List.copyOf(Checks.ALL));

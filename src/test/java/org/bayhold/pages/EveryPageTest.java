@@ -7,6 +7,8 @@ import static org.bayhold.support.Facts.about;
 import static org.bayhold.support.Facts.proposes;
 
 import java.util.List;
+import java.util.Map;
+import org.bayhold.drivelog.SentLog;
 import org.bayhold.support.Answer;
 import org.bayhold.support.Body;
 import org.bayhold.support.Browser;
@@ -119,6 +121,10 @@ class EveryPageTest {
         String drawn = "/cars/" + aCarThatIsDrawn().id();
         String record =
                 Answer.textOf(car.history().get(car.history().size() - 1).path("id"));
+        Answer log = shop().as(Role.TECH)
+                .postFile(finished.car().path("drive-logs"), SentLog.ofALargerIntake(3), Map.of("venue", "DYNO"))
+                .is(201);
+        String driven = "/cars/" + finished.car().id();
         Answer advice = shop().asks(about(finished.car()).plus("proposed", proposes(injectors)));
         return List.of(
                 "/",
@@ -139,6 +145,9 @@ class EveryPageTest {
                 held + "/install",
                 held + "/flash",
                 held + "/ecu-check",
+                held + "/drive-log",
+                driven + "/drive-log/" + log.field("fileSha256"),
+                driven + "/drive-logs/" + log.id(),
                 held + "/inspect",
                 held + "/arrived",
                 held + "/acknowledge",

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.Stamp;
+import org.bayhold.calibration.CalibrationMap;
 import org.bayhold.calibration.CoverageLine;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
@@ -79,6 +80,7 @@ final class Said {
         Instant withdrawnAt =
                 only(chain, "CALIBRATION_WITHDRAWN").map(Chain.Row::recordedAt).orElse(null);
         JsonNode said = issued.record();
+        JsonNode maps = said.has("maps") ? said.path("maps") : JSON.createArrayNode();
         return new Revision(
                 chain.id(),
                 text(said, "name"),
@@ -87,6 +89,8 @@ final class Said {
                 new Reading(textOrNull(said, "calid"), textOrNull(said, "cvn"), textOrNull(said, "fileSha256")),
                 Purpose.valueOf(text(said, "purpose")),
                 List.of(JSON.treeToValue(said.path("coverage"), CoverageLine[].class)),
+                List.of(JSON.treeToValue(maps, CalibrationMap[].class)),
+                "COMPRESSION".equals(textOrNull(said.path("assumes"), "ignition")),
                 issued.recordedAt(),
                 withdrawnAt);
     }

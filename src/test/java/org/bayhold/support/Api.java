@@ -2,6 +2,7 @@ package org.bayhold.support;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -102,6 +103,26 @@ public final class Api {
     /** The bytes as they are, for what no well-behaved client would send. */
     public Answer postBytes(String path, byte[] body) {
         return call("POST", path, BodyPublishers.ofByteArray(body), Map.of("Idempotency-Key", newKey()));
+    }
+
+    /** A file with the fields of its form: {@code multipart/form-data}, RFC 7578. */
+    public Answer postFile(String path, byte[] file, Map<String, String> fields) {
+        String boundary = "bayhold-" + newKey();
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        fields.forEach((name, value) -> body.writeBytes(
+                ("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
+                        .getBytes(StandardCharsets.UTF_8)));
+        body.writeBytes(
+                ("--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"drive.csv\"\r\n"
+                                + "Content-Type: text/csv\r\n\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return call(
+                "POST",
+                path,
+                BodyPublishers.ofByteArray(body.toByteArray()),
+                Map.of("Idempotency-Key", newKey(), "Content-Type", "multipart/form-data; boundary=" + boundary));
     }
 
     public Answer put(String path, Object body) {

@@ -14,6 +14,8 @@ import static org.bayhold.support.Facts.remove;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import org.bayhold.drivelog.SentLog;
 
 /** A shop in which everything has happened that can be recorded, so that no table of the record is empty. */
 public final class EveryKindOfRecord {
@@ -50,6 +52,8 @@ public final class EveryKindOfRecord {
         Part sensor = shop.catalogues(Facts.aPart("AIRFLOW_SENSOR")
                 .with("attributes", Body.of("sensorBoreMm", 80.25).with("transfer", aCurve()))
                 .with("complianceNote", "EO 11-7"));
+        drive(shop, strange);
+
         Car late = shop.registers(aCar());
         late.fits(sensor);
         Calibration both = shop.issues(RevisionDraft.forThe(late)
@@ -58,6 +62,15 @@ public final class EveryKindOfRecord {
                         .with("position", "Left ")
                         .with("factoryAllowed", true)
                         .with("noneAllowed", true))
+                .withMap("98 octane")
+                .withMap(Body.of("name", "Valet")
+                        .with(
+                                "fuels",
+                                List.of(
+                                        shop.aPartFor("FUEL").id(),
+                                        shop.aPartFor("FUEL").id()))
+                        .with("factoryFuel", true)
+                        .with("note", "for the garage around the corner"))
                 .with("boostTargetKpa", 142.125)
                 .with("limits", "98 octane")
                 .with("assumes", Body.of("fuel", "98").with("stoich", 14.7).with("far", 1e21))
@@ -84,6 +97,31 @@ public final class EveryKindOfRecord {
         }
         shop.as(Role.MANAGER)
                 .post("/categories/COSMETIC/moves", Body.of("noEffect", true).with("reason", "stickers after all"))
+                .is(201);
+    }
+
+    /** Judged twice, with headings that the shop has told. */
+    private static void drive(Shop shop, Car car) {
+        shop.as(Role.CALIBRATOR)
+                .put(
+                        "/drive-log-columns",
+                        Body.of("Sonde 4", "MEASURED_LAMBDA")
+                                .with(
+                                        "Ladedruck",
+                                        Body.of("parameter", "MANIFOLD_PRESSURE")
+                                                .with("unit", "BAR"))
+                                .with("Gang", null))
+                .is(200);
+        Answer log = shop.as(Role.TECH)
+                .postFile(
+                        car.path("drive-logs"),
+                        SentLog.sound(5),
+                        Map.of("venue", "DYNO", "performedBy", "Tariq Boone", "note", "with a full tank"))
+                .is(201);
+        shop.as(Role.TECH)
+                .post(
+                        car.path("drive-logs/" + log.id() + "/judgements"),
+                        Body.of("columns", Body.of("Knock retard (deg)", null)))
                 .is(201);
     }
 

@@ -75,6 +75,7 @@ public final class FreshBayhold implements AutoCloseable {
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
         this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
+        shop.asksForNoDriveLogs();
     }
 
     /** With the demo users and no cars. */

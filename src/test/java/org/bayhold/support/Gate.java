@@ -43,6 +43,15 @@ public record Gate(JsonNode json) {
         return outcomes().get(check);
     }
 
+    /** Why a check answered as it did, in words. */
+    public String reasonOf(String check) {
+        return checks().stream()
+                .filter(one -> Answer.textOf(one.path("code")).equals(check))
+                .map(one -> Answer.textOf(one.path("reason")))
+                .findFirst()
+                .orElseThrow();
+    }
+
     public List<String> failing() {
         return outcomes().entrySet().stream()
                 .filter(check -> check.getValue().equals("FAIL"))

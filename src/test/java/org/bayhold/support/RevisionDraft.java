@@ -38,6 +38,16 @@ public record RevisionDraft(Body body) {
         return new RevisionDraft(body.plus("coverage", line));
     }
 
+    /** With one of the maps between which one selects: for these fuels, or every one that it covers. */
+    public RevisionDraft withMap(String name, Part... fuels) {
+        return withMap(Body.of("name", name)
+                .with("fuels", Arrays.stream(fuels).map(Part::id).toList()));
+    }
+
+    public RevisionDraft withMap(Body map) {
+        return new RevisionDraft(body.plus("maps", map));
+    }
+
     public RevisionDraft with(String name, Object value) {
         return new RevisionDraft(body.with(name, value));
     }

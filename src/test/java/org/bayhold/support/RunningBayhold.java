@@ -38,6 +38,7 @@ public final class RunningBayhold {
         int port = ((WebServerApplicationContext) context).getWebServer().getPort();
         String host = InetAddress.getLoopbackAddress().getHostAddress();
         this.shop = new Shop(URI.create("http://" + host + ":" + port), PASSWORD);
+        shop.asksForNoDriveLogs();
     }
 
     public static RunningBayhold onH2() {

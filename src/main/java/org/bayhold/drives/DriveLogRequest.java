@@ -1,0 +1,43 @@
+package org.bayhold.drives;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.time.Instant;
+import java.util.List;
+import org.bayhold.buildsheet.DriveLogged;
+import org.bayhold.buildsheet.DriveLogged.ColumnSaid;
+import org.bayhold.buildsheet.DriveLogged.Venue;
+import org.bayhold.buildsheet.Fact;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drive to be judged, beside its file.
+ *
+ * @param columns what columns hold, where that is not recognised
+ * @param sampleSeconds between two rows of a file without a time
+ * @param map of the calibration that was driven; may be left out where it has one only
+ * @param effectiveAt when the drive ended; null for now
+ * @param performedBy who drove
+ */
+record DriveLogRequest(
+        @NotNull @Size(max = 200) List<@Valid @NotNull ColumnSaid> columns,
+        @Nullable @DecimalMin("0.0001") @DecimalMax("60") Double sampleSeconds,
+        @Nullable @Size(max = 60) String map,
+        @Nullable Venue venue,
+        @Nullable Instant effectiveAt,
+        Fact.@Nullable Source source,
+        @Nullable @Size(max = 200) String performedBy,
+        @Nullable @Size(max = 2000) String note) {
+    DriveLogRequest {
+        columns = List.copyOf(columns);
+    }
+
+    /** To be judged again as it was read before. */
+    static DriveLogRequest asBefore(DriveLogged before) {
+        return new DriveLogRequest(
+                before.columns(), before.sampleSeconds(), before.map(), null, null, before.source(), null, null);
+    }
+}

@@ -1,0 +1,320 @@
+package org.bayhold.drives;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.LongConsumer;
+import org.bayhold.buildsheet.AsOf;
+import org.bayhold.buildsheet.CarRecord;
+import org.bayhold.buildsheet.CarRecords;
+import org.bayhold.buildsheet.CarState;
+import org.bayhold.buildsheet.CarWrites;
+import org.bayhold.buildsheet.Consequences;
+import org.bayhold.buildsheet.DriveLogged;
+import org.bayhold.buildsheet.DriveLogged.ColumnSaid;
+import org.bayhold.buildsheet.Fact;
+import org.bayhold.buildsheet.OpenCar;
+import org.bayhold.calibration.Revision;
+import org.bayhold.drivelog.Column;
+import org.bayhold.drivelog.DriveLogs;
+import org.bayhold.drivelog.Fit;
+import org.bayhold.drivelog.Judgement;
+import org.bayhold.drivelog.ReadRequest;
+import org.bayhold.drivelog.RefusedLogException;
+import org.bayhold.drives.EngineOnRecord.Driven;
+import org.bayhold.identity.Call;
+import org.bayhold.journal.Text;
+import org.bayhold.refusal.Code;
+import org.bayhold.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/**
+ * Puts drives on record. A file is judged before anything is locked, against the car as it was driven; under the car's lock
+ * that is looked at again, and where it has changed meanwhile the file is judged anew.
+ */
+@Component
+class LoggedDrives {
+    private static final int TRIES = 3;
+
+    private final EngineOnRecord engines;
+    private final ColumnMeanings meanings;
+    private final LogFiles files;
+    private final Judgements judgements;
+    private final CarRecords records;
+    private final CarWrites writes;
+    private final Consequences consequences;
+    private final DriveLogViews views;
+    private final LogSettings settings;
+    private final Clock clock;
+
+    LoggedDrives(
+            EngineOnRecord engines,
+            ColumnMeanings meanings,
+            LogFiles files,
+            Judgements judgements,
+            CarRecords records,
+            CarWrites writes,
+            Consequences consequences,
+            DriveLogViews views,
+            LogSettings settings,
+            Clock clock) {
+        this.engines = engines;
+        this.meanings = meanings;
+        this.files = files;
+        this.judgements = judgements;
+        this.records = records;
+        this.writes = writes;
+        this.consequences = consequences;
+        this.views = views;
+        this.settings = settings;
+        this.clock = clock;
+    }
+
+    /**
+     * Judges a file that was received, and puts the drive on record. One that is on record for this car is recognised: read in
+     * the same way it is not judged once more, read in another way it is judged again.
+     *
+     * @param progress is told the bytes of the file that are judged so far
+     * @throws Refusal INVALID where the file is no log, or the request cannot be right; then nothing is kept
+     */
+    DriveLogView record(Call call, UUID vehicleId, String sha256, DriveLogRequest request, LongConsumer progress) {
+        return writes.answered(call.request(), DriveLogView.class).orElseGet(() -> {
+            CarState now = now(vehicleId);
+            return recognised(now, sha256, request)
+                    .orElseGet(() -> judgedAndWritten(
+                            call,
+                            vehicleId,
+                            new Drive(sha256, ofFile(now, sha256).orElse(null)),
+                            request,
+                            progress));
+        });
+    }
+
+    /** Judges a drive that is on record once more: by another policy, or read in another way. The old verdict stays. */
+    DriveLogView again(Call call, UUID vehicleId, UUID driveId, DriveLogRequest reading, LongConsumer progress) {
+        return writes.answered(call.request(), DriveLogView.class).orElseGet(() -> {
+            DriveLogged last = drive(now(vehicleId), driveId);
+            return judgedAndWritten(call, vehicleId, new Drive(last.fileSha256(), last), reading, progress);
+        });
+    }
+
+    /** @param last the judgement before, where it is judged again */
+    private record Drive(String sha256, @Nullable DriveLogged last) {
+        @Nullable Instant effectiveAt(DriveLogRequest request) {
+            return last == null ? request.effectiveAt() : last.stamp().effectiveAt();
+        }
+    }
+
+    private DriveLogView judgedAndWritten(
+            Call call, UUID vehicleId, Drive drive, DriveLogRequest request, LongConsumer progress) {
+        for (int attempt = 1; attempt <= TRIES; attempt++) {
+            Driven driven = engines.driven(vehicleId, drive.effectiveAt(request));
+            if (!driven.sparkIgnition()) {
+                throw Refusal.invalid("file", "drive-log.spark-only");
+            }
+            String map = map(driven, request.map());
+            Judged judged = judge(drive.sha256(), request, driven, progress);
+            Judgements.Written written = judgements.written(judged);
+            files.keep(drive.sha256());
+            try {
+                return writes.write(
+                                call.request(),
+                                vehicleId,
+                                List.of(),
+                                DriveLogView.class,
+                                car -> write(car, drive, request, driven, map, judged, written))
+                        .value();
+            } catch (ChangedMeanwhileException changed) {
+                progress.accept(0);
+            }
+        }
+        throw Refusal.conflict("file", "drive-log.changed-meanwhile");
+    }
+
+    private DriveLogView write(
+            OpenCar car,
+            Drive drive,
+            DriveLogRequest request,
+            Driven driven,
+            @Nullable String map,
+            Judged judged,
+            Judgements.Written written) {
+        if (drive.last() == null) {
+            // another upload of the file may have been faster
+            Optional<DriveLogView> known = recognised(car.now(), drive.sha256(), request);
+            if (known.isPresent()) {
+                return known.get();
+            }
+        }
+        Optional<DriveLogged> onRecord = ofFile(car.now(), drive.sha256());
+        if (onRecord.map(DriveLogged::drive)
+                .equals(Optional.ofNullable(drive.last()).map(DriveLogged::drive))) {
+            return append(car, onRecord.orElse(null), drive.sha256(), request, driven, map, judged, written);
+        }
+        throw Refusal.conflict("file", "drive-log.changed-meanwhile");
+    }
+
+    private DriveLogView append(
+            OpenCar car,
+            @Nullable DriveLogged last,
+            String sha256,
+            DriveLogRequest request,
+            Driven driven,
+            @Nullable String map,
+            Judged judged,
+            Judgements.Written written) {
+        Instant at = last == null
+                ? car.chain().effectiveAt(request.effectiveAt())
+                : last.stamp().effectiveAt();
+        CarState then = car.at(at);
+        if (!Objects.equals(then.revision().map(Revision::id).orElse(null), driven.calibrationId())) {
+            throw new ChangedMeanwhileException();
+        }
+        DriveLogged fact = fact(car, at, last, sha256, request, map, driven, judged, written, said(request, judged));
+        boolean wasOut = !then.stay().inShop();
+        car.append(fact);
+        judgements.keep(fact, written);
+        UUID item = consequences.of(car, fact).retuneItemId();
+        return views.written(fact, judged, item, wasOut && car.at(at).stay().implied());
+    }
+
+    private static DriveLogged fact(
+            OpenCar car,
+            Instant at,
+            @Nullable DriveLogged last,
+            String sha256,
+            DriveLogRequest request,
+            @Nullable String map,
+            Driven driven,
+            Judged judged,
+            Judgements.Written written,
+            List<ColumnSaid> said) {
+        Judgement judgement = judged.judgement();
+        Fit fit = judgement.fit();
+        return new DriveLogged(
+                car.stamp(at),
+                last == null ? null : last.drive(),
+                sha256,
+                judgement.quality().bytes(),
+                driven.calibrationId(),
+                map,
+                judgement.verdict(),
+                judgement.missing(),
+                judgement.findings().stream()
+                        .map(finding -> new DriveLogged.Found(finding.code(), finding.risk()))
+                        .toList(),
+                judgement.risk(),
+                fit == null
+                        ? null
+                        : new DriveLogged.FitFigures(
+                                fit.scalePercent(),
+                                fit.scaleStandardError(),
+                                fit.offsetGPerS(),
+                                fit.offsetStandardError()),
+                judgement.headroomPercent(),
+                request.venue() == null && last != null ? last.venue() : request.venue(),
+                said,
+                request.sampleSeconds(),
+                written.sha256(),
+                request.source() == null ? Fact.Source.SHOP : request.source(),
+                car.chain().keep(Text.strip(request.performedBy())),
+                car.chain().keep(Text.strip(request.note())));
+    }
+
+    private Judged judge(String sha256, DriveLogRequest request, Driven driven, LongConsumer progress) {
+        try (InputStream in = files.open(sha256)) {
+            return new Judged(
+                    driven.engine(),
+                    driven.thresholds(),
+                    DriveLogs.judge(in, reading(request), driven.engine(), driven.thresholds(), progress));
+        } catch (RefusedLogException refused) {
+            throw Refusal.invalid("file", "drivelog.refused." + refused.reason().name(), refused.row());
+        } catch (IOException failed) {
+            throw Refusal.of(Code.UNAVAILABLE, "drive-log.files-unavailable");
+        }
+    }
+
+    ReadRequest reading(DriveLogRequest request) {
+        return new ReadRequest(
+                meanings.with(request.columns()),
+                request.sampleSeconds(),
+                settings.largest().toBytes());
+    }
+
+    /** Of the columns that the file has, what was said: by the shop before, or with the file. It stays with the drive. */
+    private List<ColumnSaid> said(DriveLogRequest request, Judged judged) {
+        return meanings.of(
+                request.columns(),
+                judged.judgement().quality().columns().stream()
+                        .map(Column::name)
+                        .toList());
+    }
+
+    /** The record of a file that is on record for this car, where it need not be judged once more. */
+    private Optional<DriveLogView> recognised(CarState car, String sha256, DriveLogRequest request) {
+        Optional<DriveLogged> known = ofFile(car, sha256);
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        Instant driven = known.get().stamp().effectiveAt();
+        boolean flashedSince =
+                car.flashedAt().filter(flash -> !flash.isBefore(driven)).isPresent();
+        boolean anotherTime =
+                request.effectiveAt() != null && !request.effectiveAt().equals(driven);
+        if (flashedSince || anotherTime) {
+            throw Refusal.conflict("file", "drive-log.one-drive", driven);
+        }
+        List<ColumnSaid> said = said(request, judgements.of(known.get()));
+        boolean sameReading = Set.copyOf(known.get().columns()).equals(Set.copyOf(said))
+                && Objects.equals(known.get().sampleSeconds(), request.sampleSeconds())
+                && (request.map() == null || request.map().equals(known.get().map()));
+        return sameReading ? Optional.of(views.onRecord(known.get())) : Optional.empty();
+    }
+
+    private static Optional<DriveLogged> ofFile(CarState car, String sha256) {
+        return car.driveLogs().stream()
+                .filter(log -> log.fileSha256().equals(sha256))
+                .findFirst();
+    }
+
+    private static DriveLogged drive(CarState car, UUID driveId) {
+        return car.driveLogs().stream()
+                .filter(log -> log.drive().equals(driveId))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("drive-log.not-found"));
+    }
+
+    private CarState now(UUID vehicleId) {
+        CarRecord record = records.of(vehicleId);
+        AsOf now = AsOf.of(record, clock, null, null);
+        return record.at(now.effectiveAt(), now.knownAt());
+    }
+
+    private static @Nullable String map(Driven driven, @Nullable String asked) {
+        if (driven.maps().isEmpty()) {
+            if (asked != null) {
+                throw Refusal.invalid("map", "drive-log.no-maps");
+            }
+            return null;
+        }
+        if (asked == null && driven.maps().size() == 1) {
+            return driven.maps().get(0);
+        }
+        return driven.maps().stream()
+                .filter(name -> name.equalsIgnoreCase(Objects.requireNonNullElse(asked, "")))
+                .findFirst()
+                .orElseThrow(() -> Refusal.invalid("map", "drive-log.which-map", String.join(", ", driven.maps())));
+    }
+
+    /** Between the judgement and the lock something was recorded that makes it one of another calibration. */
+    private static final class ChangedMeanwhileException extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+}
