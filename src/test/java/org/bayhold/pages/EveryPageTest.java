@@ -6,6 +6,7 @@ import static org.bayhold.support.Facts.aPart;
 import static org.bayhold.support.Facts.about;
 import static org.bayhold.support.Facts.proposes;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.bayhold.drivelog.SentLog;
@@ -124,6 +125,11 @@ class EveryPageTest {
         Answer log = shop().as(Role.TECH)
                 .postFile(finished.car().path("drive-logs"), SentLog.ofALargerIntake(3), Map.of("venue", "DYNO"))
                 .is(201);
+        // few columns: each of them offers every parameter and every unit, and all that is looked through in every look
+        byte[] few = "Time (s);RPM;probe\n0;800;1\n1;810;2\n2;805;3\n".getBytes(StandardCharsets.UTF_8);
+        Answer small = shop().as(Role.TECH)
+                .postFile(finished.car().path("drive-logs"), few, Map.of())
+                .is(201);
         String driven = "/cars/" + finished.car().id();
         Answer advice = shop().asks(about(finished.car()).plus("proposed", proposes(injectors)));
         return List.of(
@@ -146,7 +152,7 @@ class EveryPageTest {
                 held + "/flash",
                 held + "/ecu-check",
                 held + "/drive-log",
-                driven + "/drive-log/" + log.field("fileSha256"),
+                driven + "/drive-log/" + small.field("fileSha256"),
                 driven + "/drive-logs/" + log.id(),
                 held + "/inspect",
                 held + "/arrived",
