@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The fuelling error against the airflow, with what was fitted to it. Lengths are in the picture's own units; equal ratios of
- * airflow are equally wide. Pure. {@code docs/drive-log.md, D10}.
+ * airflow are equally wide. Pure. {@code docs/drive-log.md, D10 and D18}.
  *
  * @param line the path of the fitted curve
  * @param band two standard errors about it; empty where they are not known
@@ -80,6 +80,14 @@ record ErrorPicture(
         List<Dot> dots = dots(points, across, up, shown);
         List<Spot> taken = new ArrayList<>(Plot.spots(curve, across, up));
         dots.forEach(dot -> taken.add(new Spot(dot.x(), dot.y())));
+        boolean roomBetween = up.at(-authorityPercent) - up.at(authorityPercent) > 2 * Plot.ROW;
+        Limit more =
+                Plot.limit(authorityPercent, words.say("pictures.no-more"), Plot.Side.above(roomBetween), up, taken);
+        if (more != null) {
+            taken.addAll(more.label().spots());
+        }
+        Limit less =
+                Plot.limit(-authorityPercent, words.say("pictures.no-less"), Plot.Side.below(roomBetween), up, taken);
         return new ErrorPicture(
                 words.say("pictures.airflow", units.symbol("g/s")),
                 Plot.ticks(up, Plot.ROOM_DOWN, ""),
@@ -94,8 +102,8 @@ record ErrorPicture(
                                 up)
                         : "",
                 up.at(0),
-                Plot.limit(authorityPercent, words.say("pictures.no-more"), Plot.Side.above(true), up, taken),
-                Plot.limit(-authorityPercent, words.say("pictures.no-less"), Plot.Side.above(true), up, taken),
+                more,
+                less,
                 fit.source(),
                 Plot.signed(fit.scalePercent(), 1) + within(fit.scaleStandardError(), 1) + "\u00a0%",
                 offset(fit, units),

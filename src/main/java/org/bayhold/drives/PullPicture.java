@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One pull over the engine speed: a panel for each channel that was logged, below each other, in the scales of {@link PullScales}.
- * Lengths are in the picture's own units. Pure. {@code docs/drive-log.md, D12}.
+ * Lengths are in the picture's own units. Pure. {@code docs/drive-log.md, D12 and D18}.
  *
  * @param title its number, its time and its engine speeds
  * @param speeds under the last panel
@@ -24,12 +24,14 @@ import org.jspecify.annotations.Nullable;
  */
 record PullPicture(String title, int number, int height, List<Tick> speeds, List<Panel> panels, List<Row> rows) {
     static final int PANEL = 54;
-    private static final int HEAD = 20;
-    private static final int GAP = 10;
+    private static final int HEAD = 22;
+    private static final int GAP = 8;
     /** A panel is low: its figures are closer than those of other pictures. */
     private static final int ROOM_DOWN = 18;
 
     private static final int ROWS = 9;
+    /** In which the driver lifts and the pull is not over yet. */
+    private static final double LIFTING_SECONDS = 0.5;
     /** Of a logged value: more digits than a sensor has. */
     private static final int LAMBDA_DECIMALS = 3;
 
@@ -54,6 +56,22 @@ record PullPicture(String title, int number, int height, List<Tick> speeds, List
 
     /** Empty where it is not known. */
     record Row(String rpm, String lambda, String commanded, String pressure, String knock, String airflow) {}
+
+    /**
+     * What is drawn of a pull: all of it but for its last moments while the engine speed falls, which would fold every line
+     * back over itself. Where they last, they are no end, and stay.
+     */
+    static List<Moment> drawn(Pull pull) {
+        List<Moment> trace = pull.trace();
+        int highest = 0;
+        for (int i = 1; i < trace.size(); i++) {
+            highest = trace.get(i).rpm() > trace.get(highest).rpm() ? i : highest;
+        }
+        double falls = trace.isEmpty()
+                ? 0
+                : trace.get(trace.size() - 1).seconds() - trace.get(highest).seconds();
+        return falls > LIFTING_SECONDS ? trace : trace.subList(0, Math.min(highest + 1, trace.size()));
+    }
 
     static PullPicture of(Pull pull, int number, String title, PullScales scales, Words words) {
         List<Panel> panels = new ArrayList<>();
@@ -80,9 +98,9 @@ record PullPicture(String title, int number, int height, List<Tick> speeds, List
         Double limit = scales.limit(channel);
         String dashed = limit == null ? "" : level(limit, scales.speed(), up);
         if (channel == PullScales.Channel.LAMBDA) {
-            dashed = path(pull.trace(), Moment::commanded, scales.speed(), up);
+            dashed = path(drawn(pull), Moment::commanded, scales.speed(), up);
         }
-        List<Double> values = pull.trace().stream()
+        List<Double> values = drawn(pull).stream()
                 .map(measured)
                 .flatMap(Stream::ofNullable)
                 .sorted()
@@ -99,7 +117,7 @@ record PullPicture(String title, int number, int height, List<Tick> speeds, List
                 top,
                 bottom,
                 Plot.ticks(up, ROOM_DOWN, ""),
-                path(pull.trace(), measured, scales.speed(), up),
+                path(drawn(pull), measured, scales.speed(), up),
                 dashed,
                 most > up.most() ? words.say("pictures.above", Units.plain(most, 2)) : "",
                 values.get(0) < up.least() ? words.say("pictures.below", Units.plain(values.get(0), 2)) : "");
@@ -160,7 +178,7 @@ record PullPicture(String title, int number, int height, List<Tick> speeds, List
     }
 
     private static List<Row> rows(Pull pull, Units units) {
-        List<Moment> trace = pull.trace();
+        List<Moment> trace = drawn(pull);
         int count = Math.min(ROWS, trace.size());
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -68,7 +68,7 @@ record PullPictures(List<PullPicture> drawn, List<Row> rows, String target, Stri
     }
 
     private static boolean isLogged(Pull pull) {
-        return pull.trace().stream()
+        return PullPicture.drawn(pull).stream()
                 .anyMatch(moment -> moment.lambda() != null
                         || moment.manifoldKpa() != null
                         || moment.knockDegrees() != null

@@ -53,7 +53,7 @@ record PullScales(Axis speed, List<Pull> pulls, @Nullable Double targetKpa, doub
 
     static PullScales of(List<Pull> pulls, @Nullable Double targetKpa, double knockDegrees, Units units) {
         DoubleSummaryStatistics speeds = pulls.stream()
-                .flatMap(pull -> pull.trace().stream())
+                .flatMap(pull -> PullPicture.drawn(pull).stream())
                 .mapToDouble(Moment::rpm)
                 .summaryStatistics();
         // one moment alone has some room beside it
@@ -68,7 +68,7 @@ record PullScales(Axis speed, List<Pull> pulls, @Nullable Double targetKpa, doub
 
     /** Whether there is anything to draw. */
     boolean has(Pull pull, Channel channel) {
-        return pull.trace().stream().anyMatch(moment -> channel.measured(moment) != null);
+        return PullPicture.drawn(pull).stream().anyMatch(moment -> channel.measured(moment) != null);
     }
 
     /** In the reader's unit. */
@@ -88,7 +88,7 @@ record PullScales(Axis speed, List<Pull> pulls, @Nullable Double targetKpa, doub
     Axis up(Channel channel, double top, double bottom) {
         DoubleSummaryStatistics figures = new DoubleSummaryStatistics();
         for (Pull pull : pulls) {
-            for (Moment moment : pull.trace()) {
+            for (Moment moment : PullPicture.drawn(pull)) {
                 accept(figures, shown(channel, channel.measured(moment)));
                 if (channel == Channel.LAMBDA) {
                     accept(figures, moment.commanded());

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.bayhold.drivelog.LoadAxis;
 import org.bayhold.drivelog.Thresholds;
@@ -17,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The trim map as a picture: load to the right, engine speed upwards, so that all columns fit a phone. Lengths are in the
- * picture's own units. Pure. {@code docs/drive-log.md, D9}.
+ * picture's own units. Pure. {@code docs/drive-log.md, D9 and D18}.
  *
  * @param axis what stands to the right, with its unit
  * @param speeds in rpm, at edges of cells, as are the loads
@@ -37,7 +36,7 @@ record TrimMapPicture(
     /** Room for five digits. */
     static final int LEFT = 48;
 
-    static final int TOP = 20;
+    static final int TOP = 26;
     /** In no column is a cell wider. */
     private static final double WIDEST = 56;
 
@@ -93,8 +92,8 @@ record TrimMapPicture(
         if (axis == null || map.cells().isEmpty()) {
             return null;
         }
-        Side across = Side.of(map.cells(), Cell::loadFrom, Cell::loadTo);
-        Side up = Side.of(map.cells(), Cell::rpmFrom, Cell::rpmTo);
+        MapSide across = MapSide.of(map.cells(), Cell::loadFrom, Cell::loadTo);
+        MapSide up = MapSide.of(map.cells(), Cell::rpmFrom, Cell::rpmTo);
         double width = Math.min(WIDEST, (double) (Plot.RIGHT - LEFT) / across.count());
         double height = Math.max(LOWEST, Math.min(HIGHEST, USUAL_HEIGHT / up.count()));
         double bottom = TOP + height * up.count();
@@ -115,7 +114,7 @@ record TrimMapPicture(
                     isKnown(cell) ? percent(cell.worstPercent()) : "",
                     bank(cell.bank1Percent(), cell.bank1Spread()),
                     bank(cell.bank2Percent(), cell.bank2Spread()),
-                    Units.plain(cell.seconds(), 0)));
+                    Units.plain(cell.seconds(), 1)));
         }
         return new TrimMapPicture(
                 words.say("drivelog.parameter." + axis.parameter()) + ", " + units.symbol(unit),
@@ -209,35 +208,5 @@ record TrimMapPicture(
 
     public long beyond() {
         return boxes.stream().filter(Box::beyond).count();
-    }
-
-    /** Equal cells, side by side. */
-    private record Side(double from, double step, int count) {
-        static Side of(List<Cell> cells, ToDoubleFunction<Cell> from, ToDoubleFunction<Cell> to) {
-            double least = cells.stream().mapToDouble(from).min().orElseThrow();
-            double most = cells.stream().mapToDouble(to).max().orElseThrow();
-            double step = to.applyAsDouble(cells.get(0)) - from.applyAsDouble(cells.get(0));
-            return new Side(least, step, (int) Math.round((most - least) / step));
-        }
-
-        double place(double figure) {
-            return (figure - from) / step;
-        }
-
-        /** Every edge, or every so manieth, that no figure lies over another. */
-        List<Tick> ticks(
-                DoubleFunction<String> text, DoubleFunction<Double> at, double size, ToDoubleFunction<String> room) {
-            List<String> texts = new ArrayList<>();
-            for (int edge = 0; edge <= count; edge++) {
-                texts.add(text.apply(from + edge * step));
-            }
-            double widest = texts.stream().mapToDouble(room).max().orElseThrow();
-            int every = (int) Math.max(1, Math.ceil(widest / size));
-            List<Tick> ticks = new ArrayList<>();
-            for (int edge = 0; edge <= count; edge += every) {
-                ticks.add(new Tick(at.apply(edge), texts.get(edge)));
-            }
-            return ticks;
-        }
     }
 }

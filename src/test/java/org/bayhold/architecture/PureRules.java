@@ -38,6 +38,7 @@ final class PureRules {
             "drives",
             List.of(
                     "TrimMapPicture",
+                    "MapSide",
                     "ErrorPicture",
                     "Thinned",
                     "PullPictures",

@@ -1,82 +1,108 @@
 package org.bayhold.drives;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayInputStream;
-import org.bayhold.drivelog.DriveLogs;
-import org.bayhold.drivelog.EngineFacts;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.bayhold.drivelog.AnyDrive;
 import org.bayhold.drivelog.Judgement;
-import org.bayhold.drivelog.ReadRequest;
-import org.bayhold.drivelog.SentLog;
 import org.bayhold.drivelog.Thresholds;
-import org.bayhold.drivelog.TrimMap.Cell;
+import org.bayhold.drivelog.TrimMap;
 import org.bayhold.page.Units;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
 
-/** The pictures of a judged drive agree with the judgement, and stay in their frames. */
+/** The pictures of a log as HTML: whatever was judged, there is one, and it says what is not there. */
 class LogPicturesTest {
-    private static final Words KEYS = (key, arguments) -> key;
+    static final String PAGE =
+            "<main><svg th:replace=\"~{prediction :: patterns}\"></svg><section th:replace=\"~{drives/pictures :: pictures(${p}, 'log')}\"></section></main>";
+    static final String PAPER =
+            "<main><section th:replace=\"~{drives/pictures :: paper(${p}, 'log')}\"></section></main>";
+    private static final LogDrawing DRAWING = new LogDrawing(Rendered.messages());
+    private static final Pattern ID = Pattern.compile(" id=\"([^\"]*)\"");
+    private static final Pattern NAMED = Pattern.compile(" aria-(?:labelledby|describedby)=\"([^\"]*)\"");
 
-    private static Judgement judged(long seed) throws Exception {
-        return DriveLogs.judge(
-                new ByteArrayInputStream(seed % 2 == 0 ? SentLog.sound(seed) : SentLog.ofALargerIntake(seed)),
-                ReadRequest.PLAIN,
-                EngineFacts.UNKNOWN,
-                Thresholds.DEFAULTS,
-                bytes -> {});
-    }
+    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final Rendered rendered = new Rendered();
 
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4})
-    void theMapHasEveryCellOnceInItsPlace(long seed) throws Exception {
-        Judgement judgement = judged(seed);
-        TrimMapPicture picture = TrimMapPicture.of(judgement.trims(), Thresholds.DEFAULTS, Units.METRIC, KEYS);
-
-        assertThat(picture).isNotNull();
-        assertThat(picture.boxes())
-                .extracting(TrimMapPicture.Box::cell)
-                .isEqualTo(judgement.trims().cells());
-        for (TrimMapPicture.Box box : picture.boxes()) {
-            assertThat(box.x()).isBetween(picture.left(), picture.right() - box.width() + 0.01);
-            assertThat(box.y()).isBetween(picture.top(), picture.bottom() - box.height() + 0.01);
-            Cell cell = box.cell();
-            boolean beyond = cell.seconds() >= 10 && Math.abs(cell.worstPercent()) > 10;
-            assertThat(box.beyond()).isEqualTo(beyond);
+    @Test
+    void anyDriveHasItsPictures() {
+        for (long n = seed; n < seed + 40; n++) {
+            Judgement judgement = AnyDrive.judged(n);
+            Units units = n % 2 == 0 ? Units.METRIC : Units.IMPERIAL;
+            LogPictures pictures = draw(judgement, units);
+            assertThat(pictures.trims() == null)
+                    .isEqualTo(judgement.trims().cells().isEmpty());
+            assertThat(pictures.error() == null).isEqualTo(judgement.fit() == null);
+            assertThat(pictures.pulls() == null).isEqualTo(judgement.pulls().isEmpty());
+            assertSound(rendered.of(PAGE, Map.of("p", pictures)), n);
+            assertSound(rendered.of(PAPER, Map.of("p", pictures)), n);
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4})
-    void theErrorIsDrawnWhereItIsAndStaysInTheFrame(long seed) throws Exception {
-        Judgement judgement = judged(seed);
-        for (Units units : Units.values()) {
-            ErrorPicture picture = ErrorPicture.of(judgement.fit(), 25, units, KEYS);
-
-            assertThat(picture).isNotNull();
-            assertThat(picture.dots()).hasSizeBetween(8, 200).allSatisfy(dot -> {
-                assertThat(dot.x()).isBetween(picture.left(), picture.right());
-                assertThat(dot.y()).isBetween((double) picture.top(), (double) picture.bottom());
-            });
-            assertThat(picture.line()).startsWith("M").doesNotContain("NaN");
-            assertThat(picture.rows()).isNotEmpty();
+    @Test
+    void theOddestPartsHaveThemToo() {
+        for (long n = seed; n < seed + 100; n++) {
+            SplittableRandom random = new SplittableRandom(n);
+            LogPictures pictures = new LogPictures(
+                    TrimMapPicture.of(AnyLog.map(random), Thresholds.DEFAULTS, Units.IMPERIAL, AnyLog.WORDS),
+                    ErrorPicture.of(AnyLog.fit(random), 25, Units.IMPERIAL, AnyLog.WORDS),
+                    PullPictures.of(
+                            AnyLog.pulls(random, random.nextInt(65)),
+                            Thresholds.DEFAULTS,
+                            random.nextBoolean() ? null : 180.0,
+                            Units.IMPERIAL,
+                            AnyLog.WORDS));
+            assertSound(rendered.of(PAGE, Map.of("p", pictures)), n);
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4})
-    void everyPullStandsInTheTable(long seed) throws Exception {
-        Judgement judgement = judged(seed);
-        PullPictures picture = PullPictures.of(judgement.pulls(), Thresholds.DEFAULTS, 101.0, Units.METRIC, KEYS);
+    @Test
+    void whatIsNotThereIsSaid() {
+        LogPictures nothing = new LogPictures(
+                TrimMapPicture.of(new TrimMap(null, List.of()), Thresholds.DEFAULTS, Units.METRIC, AnyLog.WORDS),
+                ErrorPicture.of(null, 25, Units.METRIC, AnyLog.WORDS),
+                PullPictures.of(List.of(), Thresholds.DEFAULTS, null, Units.METRIC, AnyLog.WORDS));
+        assertThat(rendered.of(PAGE, Map.of("p", nothing)))
+                .contains("There is no map of the corrections")
+                .contains("The correction is not drawn against the airflow")
+                .contains("There was no acceleration at full load")
+                .doesNotContain("<figure");
+    }
 
-        assertThat(picture).isNotNull();
-        assertThat(picture.rows()).hasSameSizeAs(judgement.pulls());
-        assertThat(picture.drawn()).hasSizeLessThanOrEqualTo(PullPictures.DRAWN).isNotEmpty();
-        assertThat(Double.parseDouble(picture.rows().get(0).pressure()))
-                .isCloseTo(judgement.pulls().get(0).manifoldKpa(), within(0.51));
-        picture.drawn()
-                .forEach(pull ->
-                        pull.panels().forEach(panel -> assertThat(panel.line()).doesNotContain("NaN")));
+    /** A table is folded below its picture on a page, follows all of them on paper, and a picture may stand alone. */
+    @Test
+    void tablesGoWithPictures() {
+        LogPictures pictures = draw(AnyDrive.complete(seed, 1), Units.METRIC);
+        String page = rendered.of(PAGE, Map.of("p", pictures));
+        String paper = rendered.of(PAPER, Map.of("p", pictures));
+        String alone = rendered.of(
+                "<main th:with=\"of=${p.trims}\"><figure th:replace=\"~{drives/pictures :: map(${of}, 'log', 'none')}\"></figure></main>",
+                Map.of("p", pictures));
+        assertThat(page).contains("<details>").contains("</table>").contains("<svg");
+        assertThat(paper).doesNotContain("<details>").contains("</table>").contains("id=\"p-rich\"");
+        assertThat(alone).contains("<svg").doesNotContain("<table").doesNotContain("table below");
+    }
+
+    static LogPictures draw(Judgement judgement, Units units) {
+        return DRAWING.of(new Judged(AnyDrive.ENGINE, Thresholds.DEFAULTS, judgement), units);
+    }
+
+    private static void assertSound(String html, long n) {
+        assertThat(html)
+                .as("-Dpictures.seed=%d", n)
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity")
+                .doesNotContain("null")
+                .doesNotContain("th:")
+                .doesNotContain("??");
+        List<String> ids =
+                ID.matcher(html).results().map(found -> found.group(1)).toList();
+        assertThat(ids).as("-Dpictures.seed=%d", n).doesNotHaveDuplicates();
+        assertThat(NAMED.matcher(html).results().map((MatchResult found) -> found.group(1)))
+                .as("-Dpictures.seed=%d", n)
+                .allMatch(ids::contains);
     }
 }

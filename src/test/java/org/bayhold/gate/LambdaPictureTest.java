@@ -2,19 +2,20 @@ package org.bayhold.gate;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.bayhold.gate.Drawn.ROUNDS;
-import static org.bayhold.gate.Drawn.any;
-import static org.bayhold.gate.Drawn.anyMixture;
-import static org.bayhold.gate.Drawn.assertReadable;
-import static org.bayhold.gate.Drawn.assertRising;
-import static org.bayhold.gate.Drawn.mixture;
-import static org.bayhold.gate.Drawn.places;
-import static org.bayhold.gate.Drawn.within;
+import static org.bayhold.gate.Mixtures.anyMixture;
+import static org.bayhold.gate.Mixtures.mixture;
+import static org.bayhold.page.Drawn.ROUNDS;
+import static org.bayhold.page.Drawn.any;
+import static org.bayhold.page.Drawn.assertReadable;
+import static org.bayhold.page.Drawn.assertRising;
+import static org.bayhold.page.Drawn.places;
+import static org.bayhold.page.Drawn.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.bayhold.page.Drawn;
 import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
 import org.bayhold.prediction.Prediction.Mixture;

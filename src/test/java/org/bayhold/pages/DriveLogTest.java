@@ -34,7 +34,7 @@ class DriveLogTest implements OnH2 {
 
             screen.shows("The drive log failed");
             screen.shows("Error at any flow");
-            assertThat(screen.page().locator("figure.trims .cell.BEYOND").count())
+            assertThat(screen.page().locator("figure.trim-map .cell.BEYOND").count())
                     .isPositive();
             screen.fits();
         }

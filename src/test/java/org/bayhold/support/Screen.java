@@ -141,6 +141,7 @@ public final class Screen implements AutoCloseable {
     }
 
     public Screen fits() {
+        page.waitForLoadState(); // a page that is still coming has no width
         Object wider = page.evaluate("() => { const w = document.documentElement.clientWidth;"
                 + " return document.documentElement.scrollWidth <= w ? [] :"
                 + " [...document.querySelectorAll('main *')].filter(e => e.getBoundingClientRect().right > w + 1)"
