@@ -158,6 +158,15 @@ public abstract class DriveLogPolicy implements OnADatabase {
     @Test
     void theJournalStatesThemWhole() {
         shop().whilePolicySays(THRESHOLDS, Body.of("pullSeconds", 1.7), () -> {
+            List<String> versions = shop().as(Role.AUDITOR)
+                    .get("/journal/export")
+                    .is(200)
+                    .text()
+                    .lines()
+                    .filter(line -> line.contains("POLICY_SET"))
+                    .toList();
+            assertThat(versions.get(versions.size() - 1)).contains("pullSeconds", "1.7", "warmCoolantC", "needsLambda");
+
             Answer verification =
                     shop().as(Role.AUDITOR).get("/journal/verification").is(200);
             assertThat(verification.json().path("intact").asBoolean())

@@ -47,7 +47,7 @@ public abstract class PolicyOnAPage implements OnADatabase {
         String field = "driveLogThresholds.cruiseTrimPercent";
         Visitor manager = shop().visitor(Role.MANAGER);
         assertThat(manager.opens("/policy").is(200).text())
-                .contains("All as usual.", "Full load belongs on a dynamometer");
+                .contains("All as usual.", "Full load belongs on a dynamometer", "Default: 1.5 s. Takes 1 s … 10 s.");
 
         String set = manager.sends("/policy", with(field, "4.25")).is(200).text();
 
@@ -55,6 +55,8 @@ public abstract class PolicyOnAPage implements OnADatabase {
                 .contains("Mean correction at cruise: 4.25 %, before 5 %.", "One differs from its default.")
                 .contains("Not the default");
         assertThat(cruiseTrim()).isEqualTo(4.25);
+        assertThat(shop().visitor(Role.WRITER).opens("/policy").is(200).text())
+                .contains("One differs from its default.", "Mean correction at cruise Not the default", "4.25 % 5 %");
 
         String filled = manager.opens("/policy?driveLog=defaults").is(200).text();
         assertThat(filled).contains("The defaults are filled in.");

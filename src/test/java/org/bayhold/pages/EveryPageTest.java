@@ -167,6 +167,7 @@ class EveryPageTest {
                 "/audit?from=2020-01-01&finding=EXCEPTION",
                 "/audit/on-the-road",
                 "/policy",
+                "/policy?driveLog=defaults",
                 "/retunes",
                 "/retunes/" + car.openItem().id(),
                 "/calibrations",
