@@ -95,7 +95,7 @@ class CalibrationRow extends AppendOnly<UUID> {
         return id;
     }
 
-    Revision revision(@Nullable Instant withdrawnAt, CanonicalJson json) {
+    Revision revision(List<CalibrationMap> maps, @Nullable Instant withdrawnAt, CanonicalJson json) {
         return new Revision(
                 id,
                 name,
@@ -104,7 +104,7 @@ class CalibrationRow extends AppendOnly<UUID> {
                 new Reading(calid, cvn, fileSha256),
                 purpose,
                 CoverageRow.lines(coverage),
-                storedMaps().stream().map(MapRow.Stored::map).toList(),
+                maps,
                 assumed(json).isCompressionIgnition(),
                 recordedAt,
                 withdrawnAt);
@@ -113,11 +113,6 @@ class CalibrationRow extends AppendOnly<UUID> {
     @SuppressWarnings("unchecked") // assumes is written as a JSON object
     Assumed assumed(CanonicalJson json) {
         return new Assumed(json.read(assumes, Map.class), boostTargetKpa);
-    }
-
-    /** None where the revision names none. */
-    List<MapRow.Stored> storedMaps() {
-        return MapRow.maps(maps);
     }
 
     List<CoverageRow> coverage() {

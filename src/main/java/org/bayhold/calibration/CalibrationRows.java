@@ -1,5 +1,6 @@
 package org.bayhold.calibration;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -15,23 +16,41 @@ import org.springframework.data.jpa.repository.Query;
 interface CalibrationRows extends JpaRepository<CalibrationRow, UUID> {
     boolean existsByNameKey(String nameKey);
 
-    /** A revision, and its withdrawal where it has one. */
-    record Whole(CalibrationRow row, @Nullable WithdrawalRow withdrawal) {
+    /** A revision, its maps, and its withdrawal where it has one. */
+    record Whole(
+            CalibrationRow row,
+            List<MapRow.Stored> maps,
+            @Nullable WithdrawalRow withdrawal) {
+        /** As a write has it, with everything of it at hand. */
+        static Whole of(CalibrationRow row, @Nullable WithdrawalRow withdrawal) {
+            return new Whole(row, MapRow.maps(row.maps()), withdrawal);
+        }
+
         Revision revision(CanonicalJson json) {
-            return row.revision(withdrawal == null ? null : withdrawal.withdrawnAt(), json);
+            List<CalibrationMap> named = maps.stream().map(MapRow.Stored::map).toList();
+            return row.revision(named, withdrawal == null ? null : withdrawal.withdrawnAt(), json);
         }
     }
 
-    /** Few places times few maps: one question is cheaper than two. */
-    @Query("select c, w from CalibrationRow c left join fetch c.coverage left join fetch c.maps"
+    /** The maps come in a question of their own: joined as well, each of their fuels would repeat the whole coverage. */
+    @Query("select c.id, m from CalibrationRow c join c.maps m where c.id in ?1 order by c.id, index(m)")
+    List<Object[]> mapsOf(Collection<UUID> ids);
+
+    @Query("select c, w from CalibrationRow c left join fetch c.coverage"
             + " left join WithdrawalRow w on w.calibrationId = c.id where c.id in ?1")
     List<@Nullable Object[]> pairs(Collection<UUID> ids);
 
     default Map<UUID, Whole> whole(Collection<UUID> ids) {
+        Map<UUID, List<MapRow>> maps = new HashMap<>();
+        for (Object[] map : mapsOf(ids)) {
+            maps.computeIfAbsent((UUID) map[0], id -> new ArrayList<>()).add((MapRow) map[1]);
+        }
         Map<UUID, Whole> found = new HashMap<>();
         for (@Nullable Object[] pair : pairs(ids)) {
             CalibrationRow row = (CalibrationRow) Objects.requireNonNull(pair[0]);
-            found.put(row.getId(), new Whole(row, (WithdrawalRow) pair[1]));
+            found.put(
+                    row.getId(),
+                    new Whole(row, MapRow.maps(maps.getOrDefault(row.getId(), List.of())), (WithdrawalRow) pair[1]));
         }
         return found;
     }

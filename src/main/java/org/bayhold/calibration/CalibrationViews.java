@@ -40,14 +40,14 @@ class CalibrationViews {
 
     /** One that was issued just now. */
     CalibrationView view(CalibrationRow row) {
-        return view(new CalibrationRows.Whole(row, null));
+        return view(CalibrationRows.Whole.of(row, null));
     }
 
     CalibrationView view(CalibrationRows.Whole whole) {
         CalibrationRow row = whole.row();
         WithdrawalRow withdrawal = whole.withdrawal();
         Revision revision = whole.revision(json);
-        List<MapRow.Stored> maps = row.storedMaps();
+        List<MapRow.Stored> maps = whole.maps();
         Assumed assumed = row.assumed(json);
         List<@Nullable UUID> ids = new ArrayList<>();
         ids.add(row.noteId());

@@ -140,7 +140,7 @@ class CalibrationWrites {
                     chain.append(WITHDRAWN, Ids.next(), chain.recordedAt(), new Withdrawn(why));
                     withdrawals.saveAndFlush(withdrawal);
                     chain.followUp(FollowUp.Kind.WITHDRAWAL, id);
-                    return views.view(new CalibrationRows.Whole(row, withdrawal));
+                    return views.view(CalibrationRows.Whole.of(row, withdrawal));
                 })
                 .value();
         List<Object> affected = new ArrayList<>();
