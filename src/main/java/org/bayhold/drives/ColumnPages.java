@@ -27,7 +27,7 @@ class ColumnPages {
 
     private final CarForms carForms;
     private final EngineOnRecord engines;
-    private final Previewing previewing;
+    private final LogReading reading;
     private final ColumnMeanings meanings;
     private final LoggedDrives drives;
     private final LogFiles files;
@@ -36,14 +36,14 @@ class ColumnPages {
     ColumnPages(
             CarForms carForms,
             EngineOnRecord engines,
-            Previewing previewing,
+            LogReading reading,
             ColumnMeanings meanings,
             LoggedDrives drives,
             LogFiles files,
             LogJobs jobs) {
         this.carForms = carForms;
         this.engines = engines;
-        this.previewing = previewing;
+        this.reading = reading;
         this.meanings = meanings;
         this.drives = drives;
         this.files = files;
@@ -53,7 +53,7 @@ class ColumnPages {
     @Needs(Act.FLASH_AND_READ_BACK)
     @GetMapping("/cars/{id}/drive-log/{sha256}")
     ModelAndView columns(Caller caller, @PathVariable UUID id, @PathVariable String sha256, Form form) {
-        Preview preview = previewing.of(sha256);
+        Preview preview = reading.preview(sha256);
         ColumnForm.begin(form, ColumnForm.lines(preview));
         return show(form.show(VIEW), caller, id, sha256, preview, form);
     }
@@ -61,7 +61,7 @@ class ColumnPages {
     @Needs(Act.FLASH_AND_READ_BACK)
     @PostMapping("/cars/{id}/drive-log/{sha256}")
     ModelAndView judge(Call call, @PathVariable UUID id, @PathVariable String sha256, Form form) {
-        Preview preview = previewing.of(sha256);
+        Preview preview = reading.preview(sha256);
         ModelAndView page = form.submit(VIEW, () -> {
             List<ColumnSaid> said = ColumnForm.said(form, ColumnForm.lines(preview));
             DriveLogRequest request = new DriveLogRequest(
@@ -77,10 +77,8 @@ class ColumnPages {
             if (!preview.hasTime() && request.sampleSeconds() == null && !saysTime(said)) {
                 throw Refusal.invalid("sampleSeconds", "drive-log.say-seconds");
             }
-            List<String> maps = engines.driven(id, request.effectiveAt()).maps();
-            if (maps.size() > 1 && request.map() == null) {
-                throw Refusal.invalid("map", "drive-log.which-map", String.join(", ", maps));
-            }
+            // what cannot be right is said here, before anybody waits
+            engines.driven(id, request.effectiveAt()).map(request.map());
             if (form.checked("remember")) {
                 call.caller().must(Act.ISSUE_CALIBRATION);
                 meanings.tell(new Call(call.caller(), null, ""), said);

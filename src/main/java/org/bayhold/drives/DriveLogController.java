@@ -48,14 +48,21 @@ class DriveLogController {
     private final LoggedDrives drives;
     private final KnownDrives known;
     private final LogFiles files;
+    private final LogDownload download;
     private final SaidColumns columns;
     private final Validator validator;
 
     DriveLogController(
-            LoggedDrives drives, KnownDrives known, LogFiles files, SaidColumns columns, Validator validator) {
+            LoggedDrives drives,
+            KnownDrives known,
+            LogFiles files,
+            LogDownload download,
+            SaidColumns columns,
+            Validator validator) {
         this.drives = drives;
         this.known = known;
         this.files = files;
+        this.download = download;
         this.columns = columns;
         this.validator = validator;
     }
@@ -89,11 +96,7 @@ class DriveLogController {
     @ApiResponse(responseCode = "200", content = @Content(mediaType = "text/csv"))
     @GetMapping("/{logId}/file")
     ResponseEntity<InputStreamResource> file(@PathVariable UUID id, @PathVariable UUID logId) {
-        DriveLogged log = known.fact(id, logId);
-        return ResponseEntity.ok()
-                .contentType(new MediaType("text", "csv"))
-                .contentLength(log.fileBytes())
-                .body(new InputStreamResource(files.open(log.fileSha256())));
+        return download.of(known.fact(id, logId));
     }
 
     @Needs(Act.FLASH_AND_READ_BACK)
@@ -137,15 +140,11 @@ class DriveLogController {
     ResponseEntity<DriveLogView> again(
             Call call, @PathVariable UUID id, @PathVariable UUID logId, @Valid @RequestBody AgainRequest request) {
         DriveLogged before = known.fact(id, logId);
-        DriveLogRequest reading = new DriveLogRequest(
-                request.columns() == null ? before.columns() : columns.of(request.columns()),
-                request.sampleSeconds() == null ? before.sampleSeconds() : request.sampleSeconds(),
-                request.map() == null ? before.map() : request.map(),
-                null,
-                null,
-                before.source(),
-                null,
-                null);
+        DriveLogRequest reading = DriveLogRequest.again(
+                before,
+                request.columns() == null ? null : columns.of(request.columns()),
+                request.sampleSeconds(),
+                Text.strip(request.map()));
         return created(drives.again(call, id, before.drive(), reading, bytes -> {}));
     }
 

@@ -35,9 +35,24 @@ record DriveLogRequest(
         columns = List.copyOf(columns);
     }
 
-    /** To be judged again as it was read before. */
-    static DriveLogRequest asBefore(DriveLogged before) {
+    /**
+     * To be judged again; what is null is read as it was before.
+     *
+     * @param columns all that was said of columns
+     */
+    static DriveLogRequest again(
+            DriveLogged before,
+            @Nullable List<ColumnSaid> columns,
+            @Nullable Double sampleSeconds,
+            @Nullable String map) {
         return new DriveLogRequest(
-                before.columns(), before.sampleSeconds(), before.map(), null, null, before.source(), null, null);
+                columns == null ? before.columns() : columns,
+                sampleSeconds == null ? before.sampleSeconds() : sampleSeconds,
+                map == null ? before.map() : map,
+                null,
+                null,
+                before.source(),
+                null,
+                null);
     }
 }

@@ -9,9 +9,6 @@ import org.bayhold.identity.Caller;
 import org.bayhold.identity.Needs;
 import org.bayhold.page.Form;
 import org.springframework.core.io.InputStreamResource;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -27,7 +24,7 @@ class DrivePages {
     private final CarForms carForms;
     private final KnownDrives known;
     private final LoggedDrives drives;
-    private final LogFiles files;
+    private final LogDownload download;
     private final LogJobs jobs;
     private final LogDrawing drawing;
 
@@ -35,13 +32,13 @@ class DrivePages {
             CarForms carForms,
             KnownDrives known,
             LoggedDrives drives,
-            LogFiles files,
+            LogDownload download,
             LogJobs jobs,
             LogDrawing drawing) {
         this.carForms = carForms;
         this.known = known;
         this.drives = drives;
-        this.files = files;
+        this.download = download;
         this.jobs = jobs;
         this.drawing = drawing;
     }
@@ -63,7 +60,7 @@ class DrivePages {
     @PostMapping("/cars/{id}/drive-logs/{logId}/again")
     ModelAndView again(Call call, @PathVariable UUID id, @PathVariable UUID logId, Form form) {
         DriveLogged before = known.fact(id, logId);
-        DriveLogRequest reading = DriveLogRequest.asBefore(before);
+        DriveLogRequest reading = DriveLogRequest.again(before, null, null, null);
         String here = CarForms.path(id) + "/drive-logs/" + logId;
         UUID job = jobs.begin(
                 id, here, before.fileBytes(), progress -> drives.again(call, id, before.drive(), reading, progress));
@@ -74,16 +71,6 @@ class DrivePages {
     @Needs(Act.READ)
     @GetMapping("/cars/{id}/drive-logs/{logId}/file")
     ResponseEntity<InputStreamResource> file(@PathVariable UUID id, @PathVariable UUID logId) {
-        DriveLogged log = known.fact(id, logId);
-        return ResponseEntity.ok()
-                .contentType(new MediaType("text", "csv"))
-                .contentLength(log.fileBytes())
-                .header(
-                        HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment()
-                                .filename("drive-log-" + log.fileSha256().substring(0, 12) + ".csv")
-                                .build()
-                                .toString())
-                .body(new InputStreamResource(files.open(log.fileSha256())));
+        return download.of(known.fact(id, logId));
     }
 }

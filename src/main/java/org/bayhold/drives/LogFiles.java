@@ -35,7 +35,7 @@ import org.springframework.stereotype.Component;
 /**
  * The files of logged drives, each under the SHA-256 of what was uploaded, compressed. A file first waits; only a drive that
  * is put on record is kept, and that is on the disk before the record says so. Nothing that is kept is ever changed or
- * removed here. docs/decisions/0014-files-of-drives.md.
+ * removed here. docs/decisions/0014-drives.md.
  */
 @Component
 class LogFiles {
@@ -107,17 +107,13 @@ class LogFiles {
 
     /** Keeps a file that waits; one that is kept already stays as it is. On the disk when this returns. */
     void keep(String sha256) {
-        Path to = kept(sha256);
         try {
-            if (!Files.exists(to)) {
-                Path shelf = shelf(sha256);
-                Files.createDirectories(shelf);
-                if (!movedTo(to, sha256)) {
-                    return;
-                }
-                force(shelf);
-                force(kept);
-            }
+            Path shelf = shelf(sha256);
+            Files.createDirectories(shelf);
+            move(sha256);
+            // also where somebody else moved it: it may not be on the disk yet
+            force(shelf);
+            force(kept);
         } catch (NoSuchFileException gone) {
             throw Refusal.notFound("drive-log.file-gone");
         } catch (IOException failed) {
@@ -125,16 +121,16 @@ class LogFiles {
         }
     }
 
-    /** False where somebody else was faster. */
-    private boolean movedTo(Path to, String sha256) throws IOException {
+    private void move(String sha256) throws IOException {
+        if (isKept(sha256)) {
+            return;
+        }
         try {
-            Files.move(waiting(sha256), to, StandardCopyOption.ATOMIC_MOVE);
-            return true;
+            Files.move(waiting(sha256), kept(sha256), StandardCopyOption.ATOMIC_MOVE);
         } catch (NoSuchFileException gone) {
-            if (Files.exists(to)) {
-                return false;
+            if (!isKept(sha256)) {
+                throw gone;
             }
-            throw gone;
         }
     }
 
@@ -173,11 +169,6 @@ class LogFiles {
 
     boolean isKept(String sha256) {
         return Files.isRegularFile(kept(sha256), LinkOption.NOFOLLOW_LINKS);
-    }
-
-    /** Whether it can be read: kept, or waiting. */
-    boolean has(String sha256) {
-        return isKept(sha256) || Files.isRegularFile(waiting(sha256), LinkOption.NOFOLLOW_LINKS);
     }
 
     /** Removes one that waits and will not be asked for again. */

@@ -1,7 +1,5 @@
 package org.bayhold.drives;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -17,20 +15,10 @@ import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.CarWrites;
 import org.bayhold.buildsheet.Consequences;
 import org.bayhold.buildsheet.DriveLogged;
-import org.bayhold.buildsheet.DriveLogged.ColumnSaid;
-import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.OpenCar;
 import org.bayhold.calibration.Revision;
-import org.bayhold.drivelog.Column;
-import org.bayhold.drivelog.DriveLogs;
-import org.bayhold.drivelog.Fit;
-import org.bayhold.drivelog.Judgement;
-import org.bayhold.drivelog.ReadRequest;
-import org.bayhold.drivelog.RefusedLogException;
-import org.bayhold.drives.EngineOnRecord.Driven;
 import org.bayhold.identity.Call;
 import org.bayhold.journal.Text;
-import org.bayhold.refusal.Code;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -43,37 +31,31 @@ import org.springframework.stereotype.Component;
 class LoggedDrives {
     private static final int TRIES = 3;
 
-    private final EngineOnRecord engines;
-    private final ColumnMeanings meanings;
+    private final LogJudging judging;
     private final LogFiles files;
     private final Judgements judgements;
     private final CarRecords records;
     private final CarWrites writes;
     private final Consequences consequences;
     private final DriveLogViews views;
-    private final LogSettings settings;
     private final Clock clock;
 
     LoggedDrives(
-            EngineOnRecord engines,
-            ColumnMeanings meanings,
+            LogJudging judging,
             LogFiles files,
             Judgements judgements,
             CarRecords records,
             CarWrites writes,
             Consequences consequences,
             DriveLogViews views,
-            LogSettings settings,
             Clock clock) {
-        this.engines = engines;
-        this.meanings = meanings;
+        this.judging = judging;
         this.files = files;
         this.judgements = judgements;
         this.records = records;
         this.writes = writes;
         this.consequences = consequences;
         this.views = views;
-        this.settings = settings;
         this.clock = clock;
     }
 
@@ -115,13 +97,7 @@ class LoggedDrives {
     private DriveLogView judgedAndWritten(
             Call call, UUID vehicleId, Drive drive, DriveLogRequest request, LongConsumer progress) {
         for (int attempt = 1; attempt <= TRIES; attempt++) {
-            Driven driven = engines.driven(vehicleId, drive.effectiveAt(request));
-            if (!driven.sparkIgnition()) {
-                throw Refusal.invalid("file", "drive-log.spark-only");
-            }
-            String map = map(driven, request.map());
-            Judged judged = judge(drive.sha256(), request, driven, progress);
-            Judgements.Written written = judgements.written(judged);
+            JudgedFile file = judging.judge(vehicleId, drive.sha256(), drive.effectiveAt(request), request, progress);
             files.keep(drive.sha256());
             try {
                 return writes.write(
@@ -129,7 +105,7 @@ class LoggedDrives {
                                 vehicleId,
                                 List.of(),
                                 DriveLogView.class,
-                                car -> write(car, drive, request, driven, map, judged, written))
+                                car -> write(car, drive, file, request))
                         .value();
             } catch (ChangedMeanwhileException changed) {
                 progress.accept(0);
@@ -138,14 +114,7 @@ class LoggedDrives {
         throw Refusal.conflict("file", "drive-log.changed-meanwhile");
     }
 
-    private DriveLogView write(
-            OpenCar car,
-            Drive drive,
-            DriveLogRequest request,
-            Driven driven,
-            @Nullable String map,
-            Judged judged,
-            Judgements.Written written) {
+    private DriveLogView write(OpenCar car, Drive drive, JudgedFile file, DriveLogRequest request) {
         if (drive.last() == null) {
             // another upload of the file may have been faster
             Optional<DriveLogView> known = recognised(car.now(), drive.sha256(), request);
@@ -156,105 +125,26 @@ class LoggedDrives {
         Optional<DriveLogged> onRecord = ofFile(car.now(), drive.sha256());
         if (onRecord.map(DriveLogged::drive)
                 .equals(Optional.ofNullable(drive.last()).map(DriveLogged::drive))) {
-            return append(car, onRecord.orElse(null), drive.sha256(), request, driven, map, judged, written);
+            return append(car, onRecord.orElse(null), file, request);
         }
         throw Refusal.conflict("file", "drive-log.changed-meanwhile");
     }
 
-    private DriveLogView append(
-            OpenCar car,
-            @Nullable DriveLogged last,
-            String sha256,
-            DriveLogRequest request,
-            Driven driven,
-            @Nullable String map,
-            Judged judged,
-            Judgements.Written written) {
+    private DriveLogView append(OpenCar car, @Nullable DriveLogged last, JudgedFile file, DriveLogRequest request) {
         Instant at = last == null
                 ? car.chain().effectiveAt(request.effectiveAt())
                 : last.stamp().effectiveAt();
         CarState then = car.at(at);
-        if (!Objects.equals(then.revision().map(Revision::id).orElse(null), driven.calibrationId())) {
+        if (!Objects.equals(then.revision().map(Revision::id).orElse(null), file.calibrationId())) {
             throw new ChangedMeanwhileException();
         }
-        DriveLogged fact = fact(car, at, last, sha256, request, map, driven, judged, written, said(request, judged));
+        DriveLogged fact = file.fact(car, at, request, last);
         boolean wasOut = !then.stay().inShop();
         car.append(fact);
-        judgements.keep(fact, written);
+        judgements.keep(fact, file.written());
         UUID item = consequences.of(car, fact).retuneItemId();
-        return views.written(fact, judged, item, wasOut && car.at(at).stay().implied());
-    }
-
-    private static DriveLogged fact(
-            OpenCar car,
-            Instant at,
-            @Nullable DriveLogged last,
-            String sha256,
-            DriveLogRequest request,
-            @Nullable String map,
-            Driven driven,
-            Judged judged,
-            Judgements.Written written,
-            List<ColumnSaid> said) {
-        Judgement judgement = judged.judgement();
-        Fit fit = judgement.fit();
-        return new DriveLogged(
-                car.stamp(at),
-                last == null ? null : last.drive(),
-                sha256,
-                judgement.quality().bytes(),
-                driven.calibrationId(),
-                map,
-                judgement.verdict(),
-                judgement.missing(),
-                judgement.findings().stream()
-                        .map(finding -> new DriveLogged.Found(finding.code(), finding.risk()))
-                        .toList(),
-                judgement.risk(),
-                fit == null
-                        ? null
-                        : new DriveLogged.FitFigures(
-                                fit.scalePercent(),
-                                fit.scaleStandardError(),
-                                fit.offsetGPerS(),
-                                fit.offsetStandardError()),
-                judgement.headroomPercent(),
-                request.venue() == null && last != null ? last.venue() : request.venue(),
-                said,
-                request.sampleSeconds(),
-                written.sha256(),
-                request.source() == null ? Fact.Source.SHOP : request.source(),
-                car.chain().keep(Text.strip(request.performedBy())),
-                car.chain().keep(Text.strip(request.note())));
-    }
-
-    private Judged judge(String sha256, DriveLogRequest request, Driven driven, LongConsumer progress) {
-        try (InputStream in = files.open(sha256)) {
-            return new Judged(
-                    driven.engine(),
-                    driven.thresholds(),
-                    DriveLogs.judge(in, reading(request), driven.engine(), driven.thresholds(), progress));
-        } catch (RefusedLogException refused) {
-            throw Refusal.invalid("file", "drivelog.refused." + refused.reason().name(), refused.row());
-        } catch (IOException failed) {
-            throw Refusal.of(Code.UNAVAILABLE, "drive-log.files-unavailable");
-        }
-    }
-
-    ReadRequest reading(DriveLogRequest request) {
-        return new ReadRequest(
-                meanings.with(request.columns()),
-                request.sampleSeconds(),
-                settings.largest().toBytes());
-    }
-
-    /** Of the columns that the file has, what was said: by the shop before, or with the file. It stays with the drive. */
-    private List<ColumnSaid> said(DriveLogRequest request, Judged judged) {
-        return meanings.of(
-                request.columns(),
-                judged.judgement().quality().columns().stream()
-                        .map(Column::name)
-                        .toList());
+        return views.written(
+                fact, file.judged(), item, wasOut && car.at(at).stay().implied());
     }
 
     /** The record of a file that is on record for this car, where it need not be judged once more. */
@@ -271,11 +161,13 @@ class LoggedDrives {
         if (flashedSince || anotherTime) {
             throw Refusal.conflict("file", "drive-log.one-drive", driven);
         }
-        List<ColumnSaid> said = said(request, judgements.of(known.get()));
-        boolean sameReading = Set.copyOf(known.get().columns()).equals(Set.copyOf(said))
-                && Objects.equals(known.get().sampleSeconds(), request.sampleSeconds())
-                && (request.map() == null || request.map().equals(known.get().map()));
-        return sameReading ? Optional.of(views.onRecord(known.get())) : Optional.empty();
+        return isReadSo(known.get(), request) ? Optional.of(views.onRecord(known.get())) : Optional.empty();
+    }
+
+    private boolean isReadSo(DriveLogged known, DriveLogRequest request) {
+        return Set.copyOf(known.columns()).equals(Set.copyOf(judging.said(request, judgements.of(known))))
+                && Objects.equals(known.sampleSeconds(), request.sampleSeconds())
+                && (request.map() == null || Objects.equals(Text.alike(request.map()), Text.alike(known.map())));
     }
 
     private static Optional<DriveLogged> ofFile(CarState car, String sha256) {
@@ -295,22 +187,6 @@ class LoggedDrives {
         CarRecord record = records.of(vehicleId);
         AsOf now = AsOf.of(record, clock, null, null);
         return record.at(now.effectiveAt(), now.knownAt());
-    }
-
-    private static @Nullable String map(Driven driven, @Nullable String asked) {
-        if (driven.maps().isEmpty()) {
-            if (asked != null) {
-                throw Refusal.invalid("map", "drive-log.no-maps");
-            }
-            return null;
-        }
-        if (asked == null && driven.maps().size() == 1) {
-            return driven.maps().get(0);
-        }
-        return driven.maps().stream()
-                .filter(name -> name.equalsIgnoreCase(Objects.requireNonNullElse(asked, "")))
-                .findFirst()
-                .orElseThrow(() -> Refusal.invalid("map", "drive-log.which-map", String.join(", ", driven.maps())));
     }
 
     /** Between the judgement and the lock something was recorded that makes it one of another calibration. */

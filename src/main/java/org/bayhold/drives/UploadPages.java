@@ -28,15 +28,14 @@ class UploadPages {
     private final CarForms carForms;
     private final EngineOnRecord engines;
     private final LogFiles files;
-    private final Previewing previewing;
+    private final LogReading reading;
     private final LogSettings settings;
 
-    UploadPages(
-            CarForms carForms, EngineOnRecord engines, LogFiles files, Previewing previewing, LogSettings settings) {
+    UploadPages(CarForms carForms, EngineOnRecord engines, LogFiles files, LogReading reading, LogSettings settings) {
         this.carForms = carForms;
         this.engines = engines;
         this.files = files;
-        this.previewing = previewing;
+        this.reading = reading;
         this.settings = settings;
     }
 
@@ -56,7 +55,7 @@ class UploadPages {
             }
             LogFiles.Uploaded uploaded = received(file);
             try {
-                previewing.of(uploaded.sha256());
+                reading.preview(uploaded.sha256());
             } catch (Refusal refused) {
                 files.drop(uploaded.sha256());
                 throw refused;

@@ -13,7 +13,6 @@ import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Coverage;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.buildsheet.InEcu;
-import org.bayhold.calibration.CalibrationMap;
 import org.bayhold.calibration.Purpose;
 import org.bayhold.calibration.Revision;
 import org.bayhold.drivelog.EngineFacts;
@@ -57,8 +56,7 @@ class DrivenEngines implements EngineOnRecord {
         return new Driven(
                 revision.map(Revision::id).orElse(null),
                 revision.map(Revision::maps).orElse(List.of()).stream()
-                        .map(CalibrationMap::name)
-                        .filter(name -> !name.isEmpty())
+                        .filter(map -> !map.name().isEmpty())
                         .toList(),
                 revision.filter(Revision::compressionIgnition).isEmpty(),
                 engine(car, revision, record),

@@ -17,6 +17,18 @@ public final class MadeLogs {
             @Nullable String map,
             Verdict verdict,
             Fact.Source source) {
+        return log(stamp, again, calibrationId, map, verdict, source, "cd".repeat(32));
+    }
+
+    /** @param judgementSha256 of the whole judgement, as it is kept */
+    public static DriveLogged log(
+            Stamp stamp,
+            @Nullable UUID again,
+            @Nullable UUID calibrationId,
+            @Nullable String map,
+            Verdict verdict,
+            Fact.Source source,
+            String judgementSha256) {
         return new DriveLogged(
                 stamp,
                 again,
@@ -33,7 +45,7 @@ public final class MadeLogs {
                 null,
                 List.of(),
                 null,
-                "cd".repeat(32),
+                judgementSha256,
                 source,
                 null,
                 null);
