@@ -28,14 +28,6 @@ class NewShop implements ApplicationRunner {
     private static final Logger LOG = LoggerFactory.getLogger(NewShop.class);
     private static final String RECORDED =
             "select e.id from journal_entry e where e.chain_id <> :users order by e.chain_id limit 1";
-    private static final Policy FIRST = new Policy(
-            Policy.DEFAULT.readBackRequired(),
-            Policy.DEFAULT.readBackMaxAgeHours(),
-            Policy.DEFAULT.troubleCodesChecked(),
-            true,
-            Policy.DEFAULT.acknowledgementRequired(),
-            Policy.DEFAULT.secondPersonRequired(),
-            Policy.DEFAULT.thresholds());
 
     private final PolicyBook book;
     private final WriteTemplate writes;
@@ -57,7 +49,7 @@ class NewShop implements ApplicationRunner {
             boolean begun = writes.write(WriteRequest.internal(ITSELF), Chains.SHOP, Boolean.class, chain -> {
                         boolean first = isNew();
                         if (first) {
-                            book.append(chain, FIRST);
+                            book.append(chain, Policy.USUAL);
                         }
                         return first;
                     })

@@ -23,6 +23,9 @@ public record Policy(
     /** What holds from the beginning of time until a manager decides otherwise. */
     public static final Policy DEFAULT = new Policy(true, 24, true, false, true, false);
 
+    /** What a shop begins with, and what is usual. */
+    static final Policy USUAL = new Policy(true, 24, true, true, true, false, Thresholds.DEFAULTS);
+
     /** As a version says it from before the thresholds of the drive-log check were policy. */
     public Policy(
             boolean readBackRequired,

@@ -112,9 +112,9 @@ class PolicyPages {
     private ModelAndView show(ModelAndView page, Thresholds thresholds) {
         Policy now = now();
         return page.addObject("asked", PolicyForm.asked(now))
-                .addObject("usual", PolicyForm.asked(Policy.DEFAULT))
+                .addObject("usual", PolicyForm.asked(Policy.USUAL))
                 .addObject("hours", now.readBackMaxAgeHours())
-                .addObject("usualHours", Policy.DEFAULT.readBackMaxAgeHours())
+                .addObject("usualHours", Policy.USUAL.readBackMaxAgeHours())
                 .addObject("choices", Asked.values())
                 .addObject("thresholds", lines(thresholds))
                 .addObject(

@@ -57,6 +57,14 @@ class PicturesTest {
             car(screen, "TS 2093").click();
             screen.follow("handed over CLEAR, certificate");
             screen.fits().picture("certificate");
+            screen.to("/");
+            car(screen, "KR 0937").click();
+            screen.follow("PASS").shows("Within normal correction").fits();
+            screen.page().locator("figure.trim-map").first().evaluate("map => map.scrollIntoView()");
+            screen.picture("drive-log");
+            screen.follow("Policy")
+                    .shows("What the drive-log check calls normal")
+                    .fits();
         }
     }
 

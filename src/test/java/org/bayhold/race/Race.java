@@ -19,9 +19,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  * leaves that the record as it stood before would have held, and no record breaks. The audit of it says what a fold says.
  */
 abstract class Race {
-    private static final int RUSHES = Integer.getInteger("bayhold.race.rushes", 9);
+    private static final int RUSHES = Integer.getInteger("bayhold.race.rushes", 4);
     private static final int WRITES_OF_A_RUSH = 200;
-    private static final int WITHDRAWALS = 8;
+    private static final int WITHDRAWALS = RUSHES;
 
     abstract FreshBayhold.Store store();
 
