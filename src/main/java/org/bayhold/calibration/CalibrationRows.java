@@ -32,27 +32,35 @@ interface CalibrationRows extends JpaRepository<CalibrationRow, UUID> {
         }
     }
 
-    /** The maps come in a question of their own: joined as well, each of their fuels would repeat the whole coverage. */
-    @Query("select c.id, m from CalibrationRow c join c.maps m where c.id in ?1 order by c.id, index(m)")
-    List<Object[]> mapsOf(Collection<UUID> ids);
-
-    @Query("select c, w from CalibrationRow c left join fetch c.coverage"
+    @Query("select c, w, size(c.maps) from CalibrationRow c left join fetch c.coverage"
             + " left join WithdrawalRow w on w.calibrationId = c.id where c.id in ?1")
-    List<@Nullable Object[]> pairs(Collection<UUID> ids);
+    List<@Nullable Object[]> rows(Collection<UUID> ids);
 
+    @Query("select c.id, m from CalibrationRow c join c.maps m where c.id in ?1 order by c.id, index(m)")
+    List<Object[]> maps(Collection<UUID> ids);
+
+    /** Few revisions have maps, and they come in a question of their own: joined, each fuel would repeat the coverage. */
     default Map<UUID, Whole> whole(Collection<UUID> ids) {
+        List<@Nullable Object[]> rows = rows(ids);
+        List<UUID> withMaps = rows.stream()
+                .filter(row -> (Integer) Objects.requireNonNull(row[2]) > 0)
+                .map(row -> row(row).getId())
+                .toList();
         Map<UUID, List<MapRow>> maps = new HashMap<>();
-        for (Object[] map : mapsOf(ids)) {
+        for (Object[] map : withMaps.isEmpty() ? List.<Object[]>of() : maps(withMaps)) {
             maps.computeIfAbsent((UUID) map[0], id -> new ArrayList<>()).add((MapRow) map[1]);
         }
         Map<UUID, Whole> found = new HashMap<>();
-        for (@Nullable Object[] pair : pairs(ids)) {
-            CalibrationRow row = (CalibrationRow) Objects.requireNonNull(pair[0]);
-            found.put(
-                    row.getId(),
-                    new Whole(row, MapRow.maps(maps.getOrDefault(row.getId(), List.of())), (WithdrawalRow) pair[1]));
+        for (@Nullable Object[] row : rows) {
+            CalibrationRow calibration = row(row);
+            List<MapRow> its = maps.getOrDefault(calibration.getId(), List.of());
+            found.put(calibration.getId(), new Whole(calibration, MapRow.maps(its), (WithdrawalRow) row[1]));
         }
         return found;
+    }
+
+    private static CalibrationRow row(@Nullable Object[] row) {
+        return (CalibrationRow) Objects.requireNonNull(row[0]);
     }
 
     @Query("select c.id from CalibrationRow c where c.calid = ?1 and c.cvn = ?2")

@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** {@code docs/rules.md}, "Who may do what". */
+/** {@code docs/rules.md}, "Who may do what". On one database only: it is decided before any is asked. */
 public abstract class Roles implements OnADatabase {
 
     /** Something that somebody does to a car that is ready for it. */

@@ -44,7 +44,7 @@ class LogPicturesTest {
 
     @Test
     void theOddestPartsHaveThemToo() {
-        for (long n = seed; n < seed + 100; n++) {
+        for (long n = seed; n < seed + 30; n++) {
             SplittableRandom random = new SplittableRandom(n);
             LogPictures pictures = new LogPictures(
                     TrimMapPicture.of(AnyLog.map(random), Thresholds.DEFAULTS, Units.IMPERIAL, AnyLog.WORDS),
