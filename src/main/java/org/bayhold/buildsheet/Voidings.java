@@ -1,6 +1,5 @@
 package org.bayhold.buildsheet;
 
-import jakarta.validation.ConstraintViolation;
 import jakarta.validation.Validator;
 import java.util.List;
 import java.util.Set;
@@ -12,6 +11,7 @@ import org.bayhold.journal.Journal;
 import org.bayhold.journal.Personal;
 import org.bayhold.journal.Written;
 import org.bayhold.refusal.Code;
+import org.bayhold.refusal.Constraints;
 import org.bayhold.refusal.JsonReasons;
 import org.bayhold.refusal.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -143,16 +143,7 @@ class Voidings {
         } catch (JacksonException e) {
             throw JsonReasons.of(e).within("replacement.");
         }
-        List<Refusal.Reason> reasons =
-                validator.validate(request).stream().map(Voidings::reason).toList();
-        if (!reasons.isEmpty()) {
-            throw new Refusal(Code.INVALID, reasons);
-        }
+        Constraints.hold(validator, request, "replacement.");
         return new Replacement<>(recorder, request);
-    }
-
-    private static Refusal.Reason reason(ConstraintViolation<?> violation) {
-        String field = "replacement." + violation.getPropertyPath();
-        return new Refusal.Reason(field, "field.invalid", List.of(field, violation.getMessage()));
     }
 }

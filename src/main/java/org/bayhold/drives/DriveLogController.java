@@ -3,7 +3,6 @@ package org.bayhold.drives;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
-import jakarta.validation.ConstraintViolation;
 import jakarta.validation.Valid;
 import jakarta.validation.Validator;
 import jakarta.validation.constraints.DecimalMax;
@@ -13,10 +12,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.DriveLogged.Venue;
 import org.bayhold.buildsheet.Fact;
@@ -25,8 +22,7 @@ import org.bayhold.identity.Call;
 import org.bayhold.identity.Needs;
 import org.bayhold.journal.Hashing;
 import org.bayhold.journal.Text;
-import org.bayhold.refusal.Code;
-import org.bayhold.refusal.Refusal;
+import org.bayhold.refusal.Constraints;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.InputStreamResource;
 import org.springframework.http.MediaType;
@@ -119,8 +115,9 @@ class DriveLogController {
             @RequestParam(required = false) @Nullable String performedBy,
             @RequestParam(required = false) @Nullable String note)
             throws IOException {
-        DriveLogRequest request = checked(new DriveLogRequest(
-                columns.of(said), sampleSeconds, Text.strip(map), venue, effectiveAt, source, performedBy, note));
+        DriveLogRequest request = new DriveLogRequest(
+                columns.of(said), sampleSeconds, Text.strip(map), venue, effectiveAt, source, performedBy, note);
+        Constraints.hold(validator, request, "");
         LogFiles.Uploaded uploaded;
         try (InputStream in = file.getInputStream()) {
             uploaded = files.receive(in);
@@ -146,31 +143,6 @@ class DriveLogController {
                 request.sampleSeconds(),
                 Text.strip(request.map()));
         return created(drives.again(call, id, before.drive(), reading, bytes -> {}));
-    }
-
-    /** A form's texts come past what JSON is held against. */
-    private DriveLogRequest checked(DriveLogRequest request) {
-        List<Refusal.Reason> reasons = new ArrayList<>();
-        for (ConstraintViolation<DriveLogRequest> wrong : validator.validate(request)) {
-            String field = wrong.getPropertyPath().toString();
-            reasons.add(new Refusal.Reason(field, "field.invalid", List.of(field, wrong.getMessage())));
-        }
-        Stream.of("map", "performedBy", "note")
-                .filter(field -> !isStorable(request, field))
-                .forEach(field -> reasons.add(new Refusal.Reason(field, "form.unstorable", List.of())));
-        if (!reasons.isEmpty()) {
-            throw new Refusal(Code.INVALID, reasons);
-        }
-        return request;
-    }
-
-    private static boolean isStorable(DriveLogRequest request, String field) {
-        String text = switch (field) {
-            case "map" -> request.map();
-            case "note" -> request.note();
-            default -> request.performedBy();
-        };
-        return text == null || Text.isStorable(text);
     }
 
     private static ResponseEntity<DriveLogView> created(DriveLogView view) {

@@ -11,6 +11,7 @@ import org.bayhold.buildsheet.DriveLogged;
 import org.bayhold.buildsheet.DriveLogged.ColumnSaid;
 import org.bayhold.buildsheet.DriveLogged.Venue;
 import org.bayhold.buildsheet.Fact;
+import org.bayhold.journal.Storable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,12 +26,12 @@ import org.jspecify.annotations.Nullable;
 record DriveLogRequest(
         @NotNull @Size(max = 200) List<@Valid @NotNull ColumnSaid> columns,
         @Nullable @DecimalMin("0.0001") @DecimalMax("60") Double sampleSeconds,
-        @Nullable @Size(max = 60) String map,
+        @Nullable @Size(max = 60) @Storable String map,
         @Nullable Venue venue,
         @Nullable Instant effectiveAt,
         Fact.@Nullable Source source,
-        @Nullable @Size(max = 200) String performedBy,
-        @Nullable @Size(max = 2000) String note) {
+        @Nullable @Size(max = 200) @Storable String performedBy,
+        @Nullable @Size(max = 2000) @Storable String note) {
     DriveLogRequest {
         columns = List.copyOf(columns);
     }
