@@ -42,7 +42,8 @@ record ErrorPicture(
         String scale,
         String offset,
         int points,
-        List<Row> rows) {
+        List<Row> rows)
+        implements Plot.Framed {
     static final int TOP = 24;
     static final int BOTTOM = 224;
     private static final double SMALLEST = 1.6;
@@ -186,14 +187,6 @@ record ErrorPicture(
 
     private static String within(double standardError, int decimals) {
         return Double.isFinite(standardError) ? " ± " + Units.plain(STANDARD_ERRORS * standardError, decimals) : "";
-    }
-
-    public double left() {
-        return Plot.LEFT;
-    }
-
-    public double right() {
-        return Plot.RIGHT;
     }
 
     public int top() {

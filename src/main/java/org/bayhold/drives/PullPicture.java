@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param speeds under the last panel
  * @param rows some moments, from the first to the last
  */
-record PullPicture(String title, int number, int height, List<Tick> speeds, List<Panel> panels, List<Row> rows) {
+record PullPicture(String title, int number, int height, List<Tick> speeds, List<Panel> panels, List<Row> rows)
+        implements Plot.Framed {
     static final int PANEL = 54;
     private static final int HEAD = 22;
     private static final int GAP = 8;
@@ -197,14 +198,6 @@ record PullPicture(String title, int number, int height, List<Tick> speeds, List
     /** Whether anything of it was logged, by which the table has a column or has not. */
     public boolean has(String channel) {
         return panels.stream().anyMatch(panel -> Objects.equals(panel.channel().name(), channel));
-    }
-
-    public double left() {
-        return Plot.LEFT;
-    }
-
-    public double right() {
-        return Plot.RIGHT;
     }
 
     /** Of the last panel. */

@@ -36,7 +36,8 @@ record DutyPicture(
         List<Crossing> crossings,
         @Nullable End end,
         DutyLine of,
-        List<Row> rows) {
+        List<Row> rows)
+        implements Plot.Framed {
     static final int WARNING_PERCENT = 85;
     static final int IMPOSSIBLE_PERCENT = 100;
     static final int TOP = 24;
@@ -109,14 +110,6 @@ record DutyPicture(
 
     private static double flow(double flowGPerS, Units units) {
         return units.convert(flowGPerS, "g/s");
-    }
-
-    public double left() {
-        return Plot.LEFT;
-    }
-
-    public double right() {
-        return Plot.RIGHT;
     }
 
     public int top() {

@@ -52,7 +52,8 @@ record LambdaPicture(
         @Nullable Double above,
         @Nullable Double below,
         List<Mark> marks,
-        List<Row> rows) {
+        List<Row> rows)
+        implements Plot.Framed {
     static final int BOTTOM = 200;
     private static final int TOP = 24;
     /** Of the words over the end of a table. */
@@ -251,14 +252,6 @@ record LambdaPicture(
     public boolean banded() {
         return rows.stream()
                 .anyMatch(row -> row.mixture() != null && row.mixture().lambdaLow() != null);
-    }
-
-    public double left() {
-        return Plot.LEFT;
-    }
-
-    public double right() {
-        return Plot.RIGHT;
     }
 
     public int bottom() {

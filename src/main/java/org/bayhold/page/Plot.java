@@ -32,6 +32,17 @@ public final class Plot {
 
     private Plot() {}
 
+    /** A picture as wide as all of them; its template asks for where it begins and ends. */
+    public interface Framed {
+        default double left() {
+            return LEFT;
+        }
+
+        default double right() {
+            return RIGHT;
+        }
+    }
+
     /** A figure beside an axis. */
     public record Tick(double at, String text) {}
 
