@@ -7,7 +7,6 @@ import static org.bayhold.support.Answer.textOf;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ThreadLocalRandom;
 import org.bayhold.drivelog.SentLog;
 import org.bayhold.support.Answer;
 import org.bayhold.support.Api;
@@ -18,6 +17,7 @@ import org.bayhold.support.FinishedCar;
 import org.bayhold.support.OnADatabase;
 import org.bayhold.support.RevisionDraft;
 import org.bayhold.support.Role;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,7 +27,7 @@ import tools.jackson.databind.JsonNode;
 public abstract class DriveLogs implements OnADatabase {
     private static final String CHECK = "DRIVE_LOG_PASSED";
 
-    private final long seed = ThreadLocalRandom.current().nextLong(1, 1_000_000);
+    private final long seed = Seed.OF_THIS_RUN;
     private FinishedCar finished;
     private Car car;
 

@@ -13,17 +13,18 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 /**
  * Whatever a file holds, it is judged or refused, soon, and every number of a judgement is one. {@code
- * -Ddrivelog.files=1000000} for many; {@code -Ddrivelog.seed=} for others. docs/drive-log.md, D1.
+ * -Ddrivelog.files=1000000} for many; {@code -Dbayhold.test.seed=} for others. docs/drive-log.md, D1.
  */
 class LogFuzzTest {
     private static final int FILES = Integer.getInteger("drivelog.files", 2_000);
-    private static final long SEED = Long.getLong("drivelog.seed", 20_261_125L);
+    private static final long SEED = Seed.OF_THIS_RUN;
     private static final Duration SOON = Duration.ofMinutes(2).plusMillis(FILES * 20L);
 
     private static final List<String> PIECES = List.of(
@@ -104,7 +105,7 @@ class LogFuzzTest {
         Assertions.assertTimeoutPreemptively(SOON, () -> {
             for (int i = 0; i < FILES; i++) {
                 SplittableRandom random = new SplittableRandom(SEED + i);
-                String where = "-Ddrivelog.seed=" + (SEED + i) + " -Ddrivelog.files=1";
+                String where = "-Dbayhold.test.seed=" + (SEED + i) + " -Ddrivelog.files=1";
                 tryOut(file(random), request(random), facts(random), where);
             }
         });

@@ -4,15 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Objects;
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is put into a made engine comes out of its log. {@code -Ddrivelog.drives=} for more drives, {@code -Ddrivelog.seed=}
+ * What is put into a made engine comes out of its log. {@code -Ddrivelog.drives=} for more drives, {@code -Dbayhold.test.seed=}
  * for others. docs/drive-log.md, D10.
  */
 class RecoveryTest {
     private static final int DRIVES = Integer.getInteger("drivelog.drives", 1_000);
-    private final long seed = Long.getLong("drivelog.seed", 20_261_125L);
+    private final long seed = Seed.OF_THIS_RUN;
 
     /** So many of the true values lie within two standard errors, and those are no larger than they must be. */
     @Test
@@ -43,7 +44,7 @@ class RecoveryTest {
             assertThat(fit.offsetStandardError()).isLessThan(0.1);
         }
         String found = String.format(
-                "-Ddrivelog.seed=%d: of %d drives scale held in %d, offset in %d; spread %.2f and %.2f standard errors",
+                "-Dbayhold.test.seed=%d: of %d drives scale held in %d, offset in %d; spread %.2f and %.2f standard errors",
                 seed, DRIVES, scaleHeld, offsetHeld, Math.sqrt(scaleSquares), Math.sqrt(offsetSquares));
 
         assertThat(scaleHeld).as(found).isBetween((int) (0.945 * DRIVES), (int) (0.985 * DRIVES));

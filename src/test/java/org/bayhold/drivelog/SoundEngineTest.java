@@ -3,6 +3,7 @@ package org.bayhold.drivelog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,7 +16,7 @@ class SoundEngineTest {
     /** The shop allows 3 %; the rest is for the sensor. */
     private static final double SOUND_PERCENT = 2.2;
 
-    private final long seed = Long.getLong("drivelog.seed", 20_261_125L);
+    private final long seed = Seed.OF_THIS_RUN;
 
     @Test
     void neverFails() {
@@ -42,7 +43,9 @@ class SoundEngineTest {
             if (made.worstFullLoadPercent() <= SOUND_PERCENT) {
                 sound++;
                 assertThat(judgement.verdict())
-                        .as("-Ddrivelog.seed=%d, drive %d, a row every %.2f s: %s", seed, i, rate, judgement.findings())
+                        .as(
+                                "-Dbayhold.test.seed=%d, drive %d, a row every %.2f s: %s",
+                                seed, i, rate, judgement.findings())
                         .isNotEqualTo(Verdict.FAIL);
                 passed += judgement.verdict() == Verdict.PASS ? 1 : 0;
             }

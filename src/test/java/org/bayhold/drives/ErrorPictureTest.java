@@ -16,11 +16,12 @@ import org.bayhold.drives.ErrorPicture.Dot;
 import org.bayhold.page.Drawn;
 import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** Points and curve stand where their figures are, in the reader's unit. */
 class ErrorPictureTest {
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
 
     @Test
     void allStaysInThePictureWhateverTheFit() {
@@ -28,7 +29,7 @@ class ErrorPictureTest {
             SplittableRandom random = new SplittableRandom(seed + n);
             Fit fit = AnyLog.fit(random);
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             ErrorPicture picture = requireNonNull(ErrorPicture.of(fit, 25, units, AnyLog.WORDS));
             assertThat(picture.dots())
                     .as(where)
@@ -111,7 +112,7 @@ class ErrorPictureTest {
         for (int n = 0; n < 300; n++) {
             List<Point> points = AnyLog.fit(new SplittableRandom(seed + n)).points();
             List<Point> thinned = Thinned.of(points);
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             assertThat(thinned).as(where).hasSizeLessThanOrEqualTo(200).isEqualTo(Thinned.of(points));
             double seconds = sum(points, false);
             assertThat(sum(thinned, false)).as(where).isCloseTo(seconds, within(seconds * 1e-9));

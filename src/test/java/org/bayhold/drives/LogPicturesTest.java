@@ -12,6 +12,7 @@ import org.bayhold.drivelog.Judgement;
 import org.bayhold.drivelog.Thresholds;
 import org.bayhold.drivelog.TrimMap;
 import org.bayhold.page.Units;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** The pictures of a log as HTML: whatever was judged, there is one, and it says what is not there. */
@@ -24,7 +25,7 @@ class LogPicturesTest {
     private static final Pattern ID = Pattern.compile(" id=\"([^\"]*)\"");
     private static final Pattern NAMED = Pattern.compile(" aria-(?:labelledby|describedby)=\"([^\"]*)\"");
 
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private final Rendered rendered = new Rendered();
 
     @Test
@@ -92,7 +93,7 @@ class LogPicturesTest {
 
     private static void assertSound(String html, long n) {
         assertThat(html)
-                .as("-Dpictures.seed=%d", n)
+                .as("-Dbayhold.test.seed=%d", n)
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")
                 .doesNotContain("null")
@@ -100,9 +101,9 @@ class LogPicturesTest {
                 .doesNotContain("??");
         List<String> ids =
                 ID.matcher(html).results().map(found -> found.group(1)).toList();
-        assertThat(ids).as("-Dpictures.seed=%d", n).doesNotHaveDuplicates();
+        assertThat(ids).as("-Dbayhold.test.seed=%d", n).doesNotHaveDuplicates();
         assertThat(NAMED.matcher(html).results().map((MatchResult found) -> found.group(1)))
-                .as("-Dpictures.seed=%d", n)
+                .as("-Dbayhold.test.seed=%d", n)
                 .allMatch(ids::contains);
     }
 }

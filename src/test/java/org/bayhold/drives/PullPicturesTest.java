@@ -16,12 +16,13 @@ import org.bayhold.drives.PullScales.Channel;
 import org.bayhold.page.Drawn;
 import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Of the pulls the worst are drawn, in the same scales; what was not logged is in no picture. */
 class PullPicturesTest {
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
 
     @Test
     void theWorstAreDrawnAndAllAreInTheTable() {
@@ -30,7 +31,7 @@ class PullPicturesTest {
                 SplittableRandom random = new SplittableRandom(seed + n);
                 List<Pull> pulls = AnyLog.pulls(random, count);
                 PullPictures pictures = of(pulls, random.nextBoolean() ? 180.0 : null, Units.METRIC);
-                String where = "-Dpictures.seed=" + (seed + n);
+                String where = "-Dbayhold.test.seed=" + (seed + n);
                 assertThat(pictures.rows()).as(where).hasSize(count);
                 assertThat(pictures.drawn()).as(where).hasSizeLessThanOrEqualTo(PullPictures.DRAWN);
                 Set<Integer> drawn =

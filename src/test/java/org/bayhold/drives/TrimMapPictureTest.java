@@ -18,13 +18,14 @@ import org.bayhold.drives.TrimMapPicture.Grade;
 import org.bayhold.page.Drawn;
 import org.bayhold.page.Plot;
 import org.bayhold.page.Units;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** Every cell stands where its engine speed and load are, and says its number where there is room. */
 class TrimMapPictureTest {
     private static final Thresholds USUAL = Thresholds.DEFAULTS;
 
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
 
     @Test
     void cellsStandWhereTheyBelongWhateverTheMap() {
@@ -33,7 +34,7 @@ class TrimMapPictureTest {
             TrimMap map = AnyLog.map(random);
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
             TrimMapPicture picture = requireNonNull(TrimMapPicture.of(map, USUAL, units, AnyLog.WORDS));
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             double rpm = map.cells().stream().mapToDouble(Cell::rpmFrom).min().orElseThrow();
             double load = map.cells().stream().mapToDouble(Cell::loadFrom).min().orElseThrow();
             assertThat(picture.boxes()).as(where).extracting(Box::cell).isEqualTo(map.cells());
@@ -103,7 +104,7 @@ class TrimMapPictureTest {
                 double authority = EngineFacts.USUAL_AUTHORITY_PERCENT;
                 double left = (authority - Math.abs(worst.cell().worstPercent())) / authority * 100;
                 assertThat(requireNonNull(judgement.headroomPercent()))
-                        .as("-Dpictures.seed=%d", n)
+                        .as("-Dbayhold.test.seed=%d", n)
                         .isCloseTo(Math.max(0, left), within(1e-9));
                 seen++;
             }

@@ -23,6 +23,7 @@ import org.bayhold.prediction.Sweep.MixtureLine;
 import org.bayhold.prediction.Sweep.Named;
 import org.bayhold.prediction.Sweep.Point;
 import org.bayhold.prediction.Sweep.Spot;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +32,7 @@ class LambdaPictureTest {
     private static final LambdaPicture.Names NAMES =
             new LambdaPicture.Names("idle", "cruise", "peak", "can add no more", "can take no more");
 
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private SplittableRandom random = new SplittableRandom(seed);
 
     @Test
@@ -41,7 +42,7 @@ class LambdaPictureTest {
             MixtureLine line = line();
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
             LambdaPicture picture = LambdaPicture.of(line, units, NAMES);
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             assertThat(places(picture.line() + picture.band()))
                     .as(where)
                     .allMatch(at -> at.x() >= picture.left() - 0.1
@@ -96,10 +97,10 @@ class LambdaPictureTest {
                     Spot a = spot(line, one.named());
                     Spot b = spot(line, other.named());
                     assertThat(Double.compare(one.x(), other.x()))
-                            .as("-Dpictures.seed=%d", seed + n)
+                            .as("-Dbayhold.test.seed=%d", seed + n)
                             .isEqualTo(Double.compare(a.flowGPerS(), b.flowGPerS()));
                     assertThat(Double.compare(other.y(), one.y()))
-                            .as("-Dpictures.seed=%d", seed + n)
+                            .as("-Dbayhold.test.seed=%d", seed + n)
                             .isEqualTo(Double.compare(lambda(a), lambda(b)));
                 }
             }

@@ -24,6 +24,7 @@ import org.bayhold.prediction.Prediction.Mixture;
 import org.bayhold.prediction.Prediction.Ratios;
 import org.bayhold.prediction.Risk;
 import org.bayhold.prediction.Sweep.DutyLine;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -32,14 +33,14 @@ class PredictionPicturesTest {
     private static final DutyPicture.Names DUTY =
             new DutyPicture.Names("peak", "85 %: no reserve", "100 %: impossible");
 
-    private final long seed = Long.getLong("pictures.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private SplittableRandom random = new SplittableRandom(seed);
 
     @Test
     void contributionsStayInTheirPicture() {
         for (int n = 0; n < ROUNDS; n++) {
             random = new SplittableRandom(seed + n);
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             List<Alone> alone = new ArrayList<>();
             for (int i = random.nextInt(1, 7); i > 0; i--) {
                 alone.add(new Alone(new Place(Category.INJECTORS, "rail " + i), anyMixture(random), null));
@@ -91,7 +92,7 @@ class PredictionPicturesTest {
     void dutyStaysInItsPicture() {
         for (int n = 0; n < ROUNDS; n++) {
             random = new SplittableRandom(seed + n);
-            String where = "-Dpictures.seed=" + (seed + n);
+            String where = "-Dbayhold.test.seed=" + (seed + n);
             DutyLine line = new DutyLine(any(random, 1, 5_000), any(random, 0.01, 5_000), 0.8, 4, 15);
             DutyPicture picture = DutyPicture.of(line, random.nextBoolean() ? Units.METRIC : Units.IMPERIAL, DUTY);
             assertThat(places(picture.line()))

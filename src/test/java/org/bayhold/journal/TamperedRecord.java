@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
 import org.bayhold.support.EveryKindOfRecord;
 import org.bayhold.support.FreshBayhold;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,9 +43,7 @@ abstract class TamperedRecord {
 
     @Test
     void everyTamperingIsFoundAndWhereItBegins() {
-        long seed =
-                Long.getLong("bayhold.test.seed", ThreadLocalRandom.current().nextLong());
-        System.out.println("Tampering with seed " + seed + " (-Dbayhold.test.seed)");
+        long seed = Seed.OF_THIS_RUN;
         SplittableRandom random = new SplittableRandom(seed);
         Scratch scratch = new Scratch(Objects.requireNonNull(running), 5 + random.nextInt(36));
         Tamperer tamperer = new Tamperer(scratch, random);
@@ -55,7 +53,9 @@ abstract class TamperedRecord {
         long start = System.nanoTime();
         for (int i = 0; i < TAMPERINGS; i++) {
             if (i % (TAMPERINGS / CLEAN_CHECKS) == 0) {
-                assertThat(scratch.verify()).as("left alone, seed %s", seed).isEqualTo(Verdict.intact(entries));
+                assertThat(scratch.verify())
+                        .as("left alone, -Dbayhold.test.seed=%d", seed)
+                        .isEqualTo(Verdict.intact(entries));
             }
             Supplier<Tampering> way = tamperer.ways().get(i % tamperer.ways().size());
             Tampering[] tampering = new Tampering[1];
@@ -69,6 +69,6 @@ abstract class TamperedRecord {
                 "%d tamperings and %d clean checks on %d entries in %d ms: %s%n",
                 TAMPERINGS, CLEAN_CHECKS, entries, (System.nanoTime() - start) / 1_000_000, done.keySet());
 
-        assertThat(missed).as("seed %s", seed).isEmpty();
+        assertThat(missed).as("-Dbayhold.test.seed=%d", seed).isEmpty();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** Whatever is pasted, the answer is an answer or an UndecodableException. */
@@ -64,12 +65,11 @@ class EcuAnswersFuzzTest {
             "\u00A0",
             "\u2028");
 
-    private final long seed = Long.getLong("obd.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private final OddTexts texts = new OddTexts(new SplittableRandom(seed), SOUND, PIECES, 27);
 
     @Test
     void noTextMakesTheReaderThrowAnythingElse() {
-        System.out.println("fuzz of all services: -Dobd.seed=" + seed);
         int answers = 0;
         int silentButVin = 0;
         for (int n = 0; n < INPUTS; n++) {
@@ -87,11 +87,11 @@ class EcuAnswersFuzzTest {
             } catch (UndecodableException expected) {
                 assertThat(expected.line()).isBetween(0, Service09.MAX_LINES);
             } catch (RuntimeException | StackOverflowError e) {
-                fail("seed " + seed + ", input " + n + ": " + text, e);
+                fail("-Dbayhold.test.seed=" + seed + ", input " + n + ": " + text, e);
             }
         }
         assertThat(silentButVin).isLessThan(answers / 2);
         // else the inputs would be too wild to reach what lies behind the first check
-        assertThat(answers).as("seed %d", seed).isBetween(INPUTS / 20, INPUTS * 19 / 20);
+        assertThat(answers).as("-Dbayhold.test.seed=%d", seed).isBetween(INPUTS / 20, INPUTS * 19 / 20);
     }
 }

@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.bayhold.obd.TroubleCode.Kind;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** What any ECUs keep, sent in any of the forms, comes back as they keep it; what is lost never makes a list shorter. */
@@ -20,18 +21,17 @@ class TroubleCodesRoundTripTest {
     private static final Map<Kind, Integer> SERVICES =
             new EnumMap<>(Map.of(Kind.STORED, 3, Kind.PENDING, 7, Kind.PERMANENT, 10));
 
-    private final long seed = Long.getLong("obd.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private final SplittableRandom random = new SplittableRandom(seed);
 
     @Test
     void whatWasSentOnCanIsWhatIsRead() throws UndecodableException {
-        System.out.println("codes: -Dobd.seed=" + seed);
         for (int n = 0; n < 5_000; n++) {
             Map<String, Map<Kind, List<String>>> ecus = ecus();
             String text = String.join("\n", interleaved(ecus));
 
             assertThat(read(EcuAnswers.decode(text)))
-                    .as("seed %d, round %d:%n%s", seed, n, text)
+                    .as("-Dbayhold.test.seed=%d, round %d:%n%s", seed, n, text)
                     .isEqualTo(kept(ecus));
         }
     }
@@ -52,7 +52,7 @@ class TroubleCodesRoundTripTest {
             }
 
             assertThat(read(EcuAnswers.decode(text.toString())))
-                    .as("seed %d, round %d:%n%s", seed, n, text)
+                    .as("-Dbayhold.test.seed=%d, round %d:%n%s", seed, n, text)
                     .isEqualTo(kept(ecus));
         }
     }
@@ -76,11 +76,11 @@ class TroubleCodesRoundTripTest {
             int round = n;
             read(answers)
                     .forEach((kind, codes) -> assertThat(kept.get(kind))
-                            .as("seed %d, round %d", seed, round)
+                            .as("-Dbayhold.test.seed=%d, round %d", seed, round)
                             .containsAll(codes));
             String frame = lost.replace(" ", "").toUpperCase(Locale.ROOT).replaceFirst("^(7E.|18DAF1..)", "");
             assertThat(frame)
-                    .as("seed %d, round %d: a part of a longer message", seed, n)
+                    .as("-Dbayhold.test.seed=%d, round %d: a part of a longer message", seed, n)
                     .doesNotStartWith("10");
         }
         assertThat(refused).isGreaterThan(500);

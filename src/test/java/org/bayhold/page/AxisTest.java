@@ -6,11 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** Where figures stand in a picture. */
 class AxisTest {
-    private final SplittableRandom random = new SplittableRandom(Long.getLong("axis.seed", System.nanoTime()));
+    private final SplittableRandom random = new SplittableRandom(Seed.OF_THIS_RUN);
 
     @Test
     void theEndsStandAtTheEnds() {

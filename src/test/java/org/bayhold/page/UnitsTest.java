@@ -6,6 +6,7 @@ import static org.bayhold.page.Units.IMPERIAL;
 import static org.bayhold.page.Units.METRIC;
 
 import java.util.SplittableRandom;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,7 +84,7 @@ class UnitsTest {
     /** A longer way is no shorter in miles, and what is added adds. */
     @Test
     void conversionKeepsOrderAndSums() {
-        SplittableRandom random = new SplittableRandom(Long.getLong("units.seed", 20));
+        SplittableRandom random = new SplittableRandom(Seed.OF_THIS_RUN);
         for (String unit : new String[] {"mm", "cm²", "km", "kPa", "kPa/V", "g/s", "Nm"}) {
             for (int i = 0; i < 200; i++) {
                 double one = random.nextDouble(-1e4, 1e4);

@@ -11,12 +11,13 @@ import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import org.bayhold.catalog.Category;
 import org.bayhold.prediction.Prediction.Alone;
+import org.bayhold.support.Seed;
 import org.junit.jupiter.api.Test;
 
 /** What must hold whatever the numbers are. */
 class MetamorphicTest {
     private static final int ROUNDS = 500;
-    private final long seed = Long.getLong("prediction.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private final SplittableRandom random = new SplittableRandom(seed);
 
     /** Parts that the chain knows, each with a maker of any of its kind. */
@@ -33,7 +34,7 @@ class MetamorphicTest {
             Map<String, Object> one = part.get();
             Map<String, Object> other = part.get();
             assertThat(lambda(category, one, other) * lambda(category, other, one))
-                    .as("%s %s %s, -Dprediction.seed=%d", category, one, other, seed)
+                    .as("%s %s %s, -Dbayhold.test.seed=%d", category, one, other, seed)
                     .isCloseTo(1, within(1e-9));
         });
     }
@@ -45,7 +46,7 @@ class MetamorphicTest {
             Map<String, Object> b = part.get();
             Map<String, Object> c = part.get();
             assertThat(lambda(category, b, a) * lambda(category, c, b))
-                    .as("%s %s %s %s, -Dprediction.seed=%d", category, a, b, c, seed)
+                    .as("%s %s %s %s, -Dbayhold.test.seed=%d", category, a, b, c, seed)
                     .isCloseTo(lambda(category, c, a), withinPercentage(1e-9));
         });
     }
@@ -68,7 +69,7 @@ class MetamorphicTest {
             assertThat(alone.stream()
                             .mapToDouble(part -> part.mixture().lambda())
                             .reduce(1, (x, y) -> x * y))
-                    .as("round %d, -Dprediction.seed=%d", n, seed)
+                    .as("round %d, -Dbayhold.test.seed=%d", n, seed)
                     .isCloseTo(car.lambda(), withinPercentage(1e-9));
         }
     }

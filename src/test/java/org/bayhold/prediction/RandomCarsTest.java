@@ -19,6 +19,7 @@ import org.bayhold.catalog.PartAttributes;
 import org.bayhold.catalog.Place;
 import org.bayhold.catalog.TextAttribute;
 import org.bayhold.prediction.Prediction.Mixture;
+import org.bayhold.support.Seed;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +39,7 @@ class RandomCarsTest {
         Category.PRESSURE_SENSOR
     };
 
-    private final long seed = Long.getLong("prediction.seed", System.nanoTime());
+    private final long seed = Seed.OF_THIS_RUN;
     private SplittableRandom random = new SplittableRandom(seed);
     private int withMixture;
     private int withIdle;
@@ -54,7 +55,7 @@ class RandomCarsTest {
             Build build = build();
             Prediction prediction = Predictions.of(build).orElse(null);
             if (prediction != null) {
-                String where = "-Dprediction.seed=" + (seed + n) + " -Dprediction.cars=1";
+                String where = "-Dbayhold.test.seed=" + (seed + n) + " -Dprediction.cars=1";
                 assertFinite(prediction, where);
                 assertSound(prediction, where);
                 count(prediction);

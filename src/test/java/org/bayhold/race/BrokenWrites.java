@@ -32,7 +32,7 @@ abstract class BrokenWrites {
     private static final Duration PATIENCE = Duration.ofMinutes(3);
     private static final int WRITES_OF_A_RUSH = 150;
 
-    private final Crowd crowd = new Crowd(Crowd.seed(this));
+    private final Crowd crowd = new Crowd();
     private final Tally tally = new Tally();
     private FreshBayhold bayhold;
     private BrokenTemplate template;

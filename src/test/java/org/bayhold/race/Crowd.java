@@ -10,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import org.bayhold.support.Seed;
 
 /** Sixteen people who begin at the same moment. What each decides to do comes from the seed; who is first does not. */
 final class Crowd implements AutoCloseable {
@@ -18,15 +19,8 @@ final class Crowd implements AutoCloseable {
     private final ExecutorService people = Executors.newFixedThreadPool(PEOPLE);
     private final Random seeds;
 
-    Crowd(long seed) {
-        this.seeds = new Random(seed);
-    }
-
-    /** The seed of a race: a new one, unless the system property {@code bayhold.race.seed} says which. */
-    static long seed(Object race) {
-        long seed = Long.getLong("bayhold.race.seed", System.nanoTime());
-        System.out.println(race.getClass().getSimpleName() + ": -Dbayhold.race.seed=" + seed);
-        return seed;
+    Crowd() {
+        seeds = new Random(Seed.OF_THIS_RUN);
     }
 
     void allAtOnce(Consumer<Random> work) {

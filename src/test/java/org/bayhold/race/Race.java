@@ -27,11 +27,10 @@ abstract class Race {
 
     @Test
     void nothingLeavesThatTheRecordHolds() {
-        long seed = Crowd.seed(this);
         Tally tally = new Tally();
         List<String> cars = new ArrayList<>();
         try (FreshBayhold bayhold = FreshBayhold.withoutCars(store());
-                Crowd crowd = new Crowd(seed);
+                Crowd crowd = new Crowd();
                 Collisions collisions = Collisions.counted()) {
             Instant start = Instant.now();
             Duration cpu = cpu();
