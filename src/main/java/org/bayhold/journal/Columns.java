@@ -15,24 +15,34 @@ import org.jspecify.annotations.Nullable;
 
 /** Rows as maps from column to value, in values that compare equal whether they come from an entity or from a table. */
 final class Columns {
+    /** Where the fields of a class are stored: the same for each of its rows, of which a verification reads all. */
+    private static final ClassValue<Map<String, Field>> STORED = new ClassValue<>() {
+        @Override
+        protected Map<String, Field> computeValue(Class<?> entity) {
+            Map<String, Field> fields = new LinkedHashMap<>();
+            for (Field field : entity.getDeclaredFields()) {
+                if (!Modifier.isStatic(field.getModifiers())
+                        && !field.isSynthetic()
+                        && !Collection.class.isAssignableFrom(field.getType())) {
+                    field.setAccessible(true);
+                    fields.put(snakeCase(field.getName()), field);
+                }
+            }
+            return fields;
+        }
+    };
+
     private Columns() {}
 
     /** The columns that an entity or an embeddable is stored in; collections have tables of their own. */
     static Map<String, @Nullable Object> of(Object entity) {
         Map<String, @Nullable Object> columns = new LinkedHashMap<>();
-        for (Field field : entity.getClass().getDeclaredFields()) {
-            if (!Modifier.isStatic(field.getModifiers())
-                    && !field.isSynthetic()
-                    && !Collection.class.isAssignableFrom(field.getType())) {
-                columns.put(snakeCase(field.getName()), plain(value(field, entity)));
-            }
-        }
+        STORED.get(entity.getClass()).forEach((column, field) -> columns.put(column, plain(value(field, entity))));
         return columns;
     }
 
     private static @Nullable Object value(Field field, Object entity) {
         try {
-            field.setAccessible(true);
             return field.get(entity);
         } catch (IllegalAccessException e) {
             throw new IllegalStateException("a field that was made accessible is not", e);

@@ -36,7 +36,7 @@ public abstract class SigningInPages implements OnADatabase {
 
     @Test
     void signingOutEndsTheSession() {
-        Visitor writer = shop().visitor(Role.WRITER);
+        Visitor writer = shop().newVisitor(Role.WRITER);
         Visitor.Shown today = writer.opens("/today").is(200);
         String token = today.html().replaceAll("(?s).*?name=\"_csrf\" value=\"([^\"]+)\".*", "$1");
         assertThat(writer.sendsOnly("/sign-out", Map.of("_csrf", token), "same-origin")

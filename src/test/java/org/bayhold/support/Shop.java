@@ -15,6 +15,7 @@ public final class Shop {
     private final URI server;
     private final String password;
     private final Map<Role, Api> people = new EnumMap<>(Role.class);
+    private final Map<Role, Visitor> signedIn = new EnumMap<>(Role.class);
 
     Shop(URI server, String password) {
         this.server = server;
@@ -67,8 +68,13 @@ public final class Shop {
         return new Visitor(server);
     }
 
-    /** A browser in which the one user who has {@code role} is signed in. */
-    public Visitor visitor(Role role) {
+    /** A browser in which the one user who has {@code role} is signed in, in one session for all who ask. */
+    public synchronized Visitor visitor(Role role) {
+        return signedIn.computeIfAbsent(role, this::newVisitor).again();
+    }
+
+    /** The same in a session of its own, which may be ended. */
+    public Visitor newVisitor(Role role) {
         Visitor visitor = visitor();
         Visitor.Shown ignored = visitor.signsIn(role.user(), password).is(200);
         return visitor;

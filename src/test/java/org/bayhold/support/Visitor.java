@@ -80,6 +80,15 @@ public final class Visitor {
         return sends("/sign-in", Map.of("username", user, "password", password));
     }
 
+    /** Another browser of the same person, in the same session. */
+    Visitor again() {
+        Visitor again = new Visitor(server);
+        cookies.getCookieStore()
+                .get(server)
+                .forEach(cookie -> again.cookies.getCookieStore().add(server, cookie));
+        return again;
+    }
+
     /** The session ends: its cookie is known no more. */
     public void losesTheSession() {
         cookies.getCookieStore().removeAll();
