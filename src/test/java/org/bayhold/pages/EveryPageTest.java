@@ -34,7 +34,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(Browser.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryPageTest {
-    private static final List<Look> LOOKS = List.of(Look.TABLET, Look.TABLET.dark());
     /** Other widths bring no other colours or names; what they could bring is a page wider than the window. */
     private static final List<Look> WIDTHS = List.of(Look.PHONE, Look.DESK);
 
@@ -53,16 +52,17 @@ class EveryPageTest {
     @Test
     void everyPageIsAccessibleInEveryLook(Windows windows) {
         List<String> pages = pages();
-        try (Screen screen = windows.open(shop(), Role.MANAGER, Look.TABLET, true)) {
-            for (String page : pages) {
-                screen.to(page).isAccessible();
-                WIDTHS.forEach(width -> screen.in(width).fits());
-                screen.in(Look.TABLET);
-            }
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            pages.forEach(page -> inEveryLook(screen.to(page)));
         }
-        try (Screen screen = windows.open(shop(), Role.MANAGER, Look.TABLET.dark(), true)) {
-            pages.forEach(page -> screen.to(page).isLegible());
-        }
+    }
+
+    /** Every rule in one look, the width in all of them, and in the dark what the dark changes: the colours. */
+    private static void inEveryLook(Screen screen) {
+        screen.isAccessible();
+        WIDTHS.forEach(width -> screen.in(width).fits());
+        screen.in(Look.TABLET.dark()).isLegible();
+        screen.in(Look.TABLET);
     }
 
     /** The checks of every page see what they are there to see. */
@@ -102,33 +102,27 @@ class EveryPageTest {
 
     @Test
     void thePagesOfTheAdministratorAreAccessible(Windows windows) {
-        for (Look look : LOOKS) {
-            try (Screen screen = windows.open(shop(), Role.ADMIN, look, true)) {
-                screen.to("/users").isAccessible();
-                screen.follow(Role.AUDITOR.user()).isAccessible();
-                screen.to("/password").isAccessible();
-                screen.to("/settings").isAccessible();
-            }
-            try (Screen screen = windows.open(shop(), look, true)) {
-                screen.to("/sign-in").isAccessible();
-            }
+        try (Screen screen = windows.open(shop(), Role.ADMIN)) {
+            inEveryLook(screen.to("/users"));
+            inEveryLook(screen.follow(Role.AUDITOR.user()));
+            inEveryLook(screen.to("/password"));
+            inEveryLook(screen.to("/settings"));
+        }
+        try (Screen screen = windows.open(shop(), Look.TABLET, true)) {
+            inEveryLook(screen.to("/sign-in"));
         }
     }
 
     /** What is folded is not looked at: the tables of the pictures, and how the numbers come about. */
     @Test
     void whatIsFoldedIsAccessibleToo(Windows windows) {
-        String drawn = "/cars/" + aCarThatIsDrawn().id();
-        for (Look look : List.of(Look.TABLET, Look.TABLET.dark(), Look.PHONE, Look.DESK)) {
-            try (Screen screen = windows.open(shop(), Role.MANAGER, look, true)) {
-                screen.to(drawn);
-                Object unfolded = screen.page()
-                        .evaluate(
-                                "() => { const all = document.querySelectorAll('.plot details, .trace, .trace details');"
-                                        + " all.forEach(one => one.open = true); return all.length }");
-                assertThat((Integer) unfolded).as("pictures and steps").isGreaterThan(6);
-                screen.isAccessible();
-            }
+        try (Screen screen = windows.open(shop(), Role.MANAGER)) {
+            screen.to("/cars/" + aCarThatIsDrawn().id());
+            Object unfolded = screen.page()
+                    .evaluate("() => { const all = document.querySelectorAll('.plot details, .trace, .trace details');"
+                            + " all.forEach(one => one.open = true); return all.length }");
+            assertThat((Integer) unfolded).as("pictures and steps").isGreaterThan(6);
+            inEveryLook(screen);
         }
     }
 

@@ -4,6 +4,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -99,6 +100,7 @@ public final class Browser implements ExecutionCondition, ParameterResolver {
                     new com.microsoft.playwright.Browser.NewContextOptions()
                             .setViewportSize(look.width(), look.height())
                             .setColorScheme(look.scheme())
+                            .setReducedMotion(ReducedMotion.REDUCE) // no colour is on its way when it is looked at
                             .setJavaScriptEnabled(scripts)
                             .setLocale("en-GB");
             return chromium.newContext(session == null ? options : options.setStorageState(session));

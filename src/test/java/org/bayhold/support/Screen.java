@@ -53,9 +53,10 @@ public final class Screen implements AutoCloseable {
         return this;
     }
 
-    /** The same page in a window of that size. */
+    /** The same page in a window of that size and those colours. */
     public Screen in(Look look) {
         page.setViewportSize(look.width(), look.height());
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look.scheme()));
         return this;
     }
 
