@@ -3,7 +3,9 @@ package org.bayhold.gate;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,6 +100,18 @@ class RetuneItems {
     @Transactional(readOnly = true)
     public List<RetuneItemView> ofVehicle(UUID vehicleId) {
         return views(rows.ofVehicle(vehicleId));
+    }
+
+    /** When these items are promised; an item without a promise is left out. */
+    Map<UUID, Instant> promised(Collection<UUID> ids) {
+        Map<UUID, Instant> promised = new HashMap<>();
+        for (RetuneItemRow row : rows.findAllById(ids)) {
+            Instant at = row.promisedAt();
+            if (at != null) {
+                promised.put(row.getId(), at);
+            }
+        }
+        return promised;
     }
 
     @Transactional(readOnly = true)

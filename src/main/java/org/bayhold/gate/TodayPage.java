@@ -3,10 +3,12 @@ package org.bayhold.gate;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.bayhold.buildsheet.CarState;
 import org.bayhold.buildsheet.Fact;
 import org.bayhold.identity.Act;
@@ -24,7 +26,7 @@ import org.springframework.web.servlet.ModelAndView;
 @Controller
 class TodayPage {
     private static final Duration LEFT_LATELY = Duration.ofDays(7);
-    /** Each car is folded anew; a shop with more cars than this at once finds the others by search. */
+    /** A shop with more cars than this at once finds the others by search. */
     private static final int MOST = 60;
 
     private static final int MOST_GONE = 20;
@@ -70,10 +72,22 @@ class TodayPage {
     @GetMapping("/today")
     ModelAndView today(Caller caller) {
         Instant now = clock.instant();
-        List<Row> here = new ArrayList<>(rows(vehicles.inShop(MOST, caller), now));
+        List<Vehicles.Stay> inShop = vehicles.inShop(MOST, caller);
+        List<Vehicles.Stay> left = vehicles.leftSince(now.minus(LEFT_LATELY), MOST_GONE, caller);
+        Map<UUID, Decision> decided = decisions.ofEach(Stream.concat(inShop.stream(), left.stream())
+                .map(stay -> stay.car().id())
+                .toList());
+        Map<UUID, Instant> promised = items.promised(decided.values().stream()
+                .flatMap(decision -> decision.car().openItem().stream())
+                .map(CarState.OpenItem::id)
+                .toList());
         // what is promised first stands first; the rest as it came in
-        here.sort(Comparator.comparing(Row::promisedAt, Comparator.nullsLast(Comparator.naturalOrder())));
-        List<Row> gone = rows(vehicles.leftSince(now.minus(LEFT_LATELY), MOST_GONE, caller), now);
+        List<Row> here = inShop.stream()
+                .map(stay -> row(stay, decided, promised, now))
+                .sorted(Comparator.comparing(Row::promisedAt, Comparator.nullsLast(Comparator.naturalOrder())))
+                .toList();
+        List<Row> gone =
+                left.stream().map(stay -> row(stay, decided, promised, now)).toList();
         return new ModelAndView("gate/today")
                 .addObject("here", here)
                 .addObject("gone", gone)
@@ -81,14 +95,10 @@ class TodayPage {
                 .addObject("now", now);
     }
 
-    private List<Row> rows(List<Vehicles.Stay> stays, Instant now) {
-        return stays.stream().map(stay -> row(stay, now)).toList();
-    }
-
-    private Row row(Vehicles.Stay stay, Instant now) {
-        Decision decision = decisions.of(stay.car().id(), null, null);
+    private static Row row(Vehicles.Stay stay, Map<UUID, Decision> decided, Map<UUID, Instant> promises, Instant now) {
+        Decision decision = Objects.requireNonNull(decided.get(stay.car().id()), "a car is never taken off the record");
         UUID item = decision.car().openItem().map(CarState.OpenItem::id).orElse(null);
-        Instant promised = item == null ? null : items.get(item).promisedAt();
+        Instant promised = item == null ? null : promises.get(item);
         return new Row(
                 stay.car(),
                 stay.since(),
