@@ -63,7 +63,7 @@ class DriveLogBenchmark {
         say("median ratios %.2f, %.2f", median(besideRecords), median(besideDropped));
     }
 
-    private static double median(double[] values) {
+    static double median(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         return sorted[sorted.length / 2];
