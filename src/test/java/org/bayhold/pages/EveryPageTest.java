@@ -74,6 +74,11 @@ class EveryPageTest {
             assertThatThrownBy(screen::isAccessible).hasMessageContaining("label");
             put(screen, "p", Map.of("color", "#999", "background", "#888"), "grey on grey");
             assertThatThrownBy(screen::isLegible).hasMessageContaining("grey on grey");
+            put(screen, "p", Map.of("color", "#222"), "black, by night as well");
+            screen.isLegible();
+            assertThatThrownBy(screen.in(Look.TABLET.dark())::isLegible)
+                    .hasMessageContaining("black, by night as well");
+            screen.in(Look.TABLET);
             put(screen, "p", Map.of("width", "900px"), "as wide as a tablet is not");
             assertThatThrownBy(screen::fits).hasMessageContaining("as wide as a tablet is not");
             screen.in(Look.DESK).fits();
