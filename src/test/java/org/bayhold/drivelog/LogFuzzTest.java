@@ -105,7 +105,7 @@ class LogFuzzTest {
         Assertions.assertTimeoutPreemptively(SOON, () -> {
             for (int i = 0; i < FILES; i++) {
                 SplittableRandom random = new SplittableRandom(SEED + i);
-                String where = "-Dbayhold.test.seed=" + (SEED + i) + " -Ddrivelog.files=1";
+                String where = Seed.repeats(SEED + i) + " -Ddrivelog.files=1";
                 tryOut(file(random), request(random), facts(random), where);
             }
         });

@@ -44,8 +44,8 @@ class RecoveryTest {
             assertThat(fit.offsetStandardError()).isLessThan(0.1);
         }
         String found = String.format(
-                "-Dbayhold.test.seed=%d: of %d drives scale held in %d, offset in %d; spread %.2f and %.2f standard errors",
-                seed, DRIVES, scaleHeld, offsetHeld, Math.sqrt(scaleSquares), Math.sqrt(offsetSquares));
+                "%s: of %d drives scale held in %d, offset in %d; spread %.2f and %.2f standard errors",
+                Seed.repeats(seed), DRIVES, scaleHeld, offsetHeld, Math.sqrt(scaleSquares), Math.sqrt(offsetSquares));
 
         assertThat(scaleHeld).as(found).isBetween((int) (0.945 * DRIVES), (int) (0.985 * DRIVES));
         assertThat(offsetHeld).as(found).isBetween((int) (0.945 * DRIVES), (int) (0.985 * DRIVES));

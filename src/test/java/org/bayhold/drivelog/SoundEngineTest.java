@@ -43,9 +43,7 @@ class SoundEngineTest {
             if (made.worstFullLoadPercent() <= SOUND_PERCENT) {
                 sound++;
                 assertThat(judgement.verdict())
-                        .as(
-                                "-Dbayhold.test.seed=%d, drive %d, a row every %.2f s: %s",
-                                seed, i, rate, judgement.findings())
+                        .as("%s, drive %d, a row every %.2f s: %s", Seed.repeats(seed), i, rate, judgement.findings())
                         .isNotEqualTo(Verdict.FAIL);
                 passed += judgement.verdict() == Verdict.PASS ? 1 : 0;
             }

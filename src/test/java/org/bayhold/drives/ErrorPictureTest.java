@@ -29,7 +29,7 @@ class ErrorPictureTest {
             SplittableRandom random = new SplittableRandom(seed + n);
             Fit fit = AnyLog.fit(random);
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             ErrorPicture picture = requireNonNull(ErrorPicture.of(fit, 25, units, AnyLog.WORDS));
             assertThat(picture.dots())
                     .as(where)
@@ -112,7 +112,7 @@ class ErrorPictureTest {
         for (int n = 0; n < 300; n++) {
             List<Point> points = AnyLog.fit(new SplittableRandom(seed + n)).points();
             List<Point> thinned = Thinned.of(points);
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             assertThat(thinned).as(where).hasSizeLessThanOrEqualTo(200).isEqualTo(Thinned.of(points));
             double seconds = sum(points, false);
             assertThat(sum(thinned, false)).as(where).isCloseTo(seconds, within(seconds * 1e-9));

@@ -93,7 +93,7 @@ class LogPicturesTest {
 
     private static void assertSound(String html, long n) {
         assertThat(html)
-                .as("-Dbayhold.test.seed=%d", n)
+                .as(Seed.repeats(n))
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")
                 .doesNotContain("null")
@@ -101,9 +101,9 @@ class LogPicturesTest {
                 .doesNotContain("??");
         List<String> ids =
                 ID.matcher(html).results().map(found -> found.group(1)).toList();
-        assertThat(ids).as("-Dbayhold.test.seed=%d", n).doesNotHaveDuplicates();
+        assertThat(ids).as(Seed.repeats(n)).doesNotHaveDuplicates();
         assertThat(NAMED.matcher(html).results().map((MatchResult found) -> found.group(1)))
-                .as("-Dbayhold.test.seed=%d", n)
+                .as(Seed.repeats(n))
                 .allMatch(ids::contains);
     }
 }

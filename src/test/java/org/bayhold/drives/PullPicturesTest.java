@@ -31,7 +31,7 @@ class PullPicturesTest {
                 SplittableRandom random = new SplittableRandom(seed + n);
                 List<Pull> pulls = AnyLog.pulls(random, count);
                 PullPictures pictures = of(pulls, random.nextBoolean() ? 180.0 : null, Units.METRIC);
-                String where = "-Dbayhold.test.seed=" + (seed + n);
+                String where = Seed.repeats(seed + n);
                 assertThat(pictures.rows()).as(where).hasSize(count);
                 assertThat(pictures.drawn()).as(where).hasSizeLessThanOrEqualTo(PullPictures.DRAWN);
                 Set<Integer> drawn =

@@ -34,7 +34,7 @@ class TrimMapPictureTest {
             TrimMap map = AnyLog.map(random);
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
             TrimMapPicture picture = requireNonNull(TrimMapPicture.of(map, USUAL, units, AnyLog.WORDS));
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             double rpm = map.cells().stream().mapToDouble(Cell::rpmFrom).min().orElseThrow();
             double load = map.cells().stream().mapToDouble(Cell::loadFrom).min().orElseThrow();
             assertThat(picture.boxes()).as(where).extracting(Box::cell).isEqualTo(map.cells());
@@ -104,7 +104,7 @@ class TrimMapPictureTest {
                 double authority = EngineFacts.USUAL_AUTHORITY_PERCENT;
                 double left = (authority - Math.abs(worst.cell().worstPercent())) / authority * 100;
                 assertThat(requireNonNull(judgement.headroomPercent()))
-                        .as("-Dbayhold.test.seed=%d", n)
+                        .as(Seed.repeats(n))
                         .isCloseTo(Math.max(0, left), within(1e-9));
                 seen++;
             }

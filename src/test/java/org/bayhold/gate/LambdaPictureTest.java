@@ -42,7 +42,7 @@ class LambdaPictureTest {
             MixtureLine line = line();
             Units units = random.nextBoolean() ? Units.METRIC : Units.IMPERIAL;
             LambdaPicture picture = LambdaPicture.of(line, units, NAMES);
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             assertThat(places(picture.line() + picture.band()))
                     .as(where)
                     .allMatch(at -> at.x() >= picture.left() - 0.1
@@ -97,10 +97,10 @@ class LambdaPictureTest {
                     Spot a = spot(line, one.named());
                     Spot b = spot(line, other.named());
                     assertThat(Double.compare(one.x(), other.x()))
-                            .as("-Dbayhold.test.seed=%d", seed + n)
+                            .as(Seed.repeats(seed + n))
                             .isEqualTo(Double.compare(a.flowGPerS(), b.flowGPerS()));
                     assertThat(Double.compare(other.y(), one.y()))
-                            .as("-Dbayhold.test.seed=%d", seed + n)
+                            .as(Seed.repeats(seed + n))
                             .isEqualTo(Double.compare(lambda(a), lambda(b)));
                 }
             }

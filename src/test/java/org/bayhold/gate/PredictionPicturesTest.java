@@ -40,7 +40,7 @@ class PredictionPicturesTest {
     void contributionsStayInTheirPicture() {
         for (int n = 0; n < ROUNDS; n++) {
             random = new SplittableRandom(seed + n);
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             List<Alone> alone = new ArrayList<>();
             for (int i = random.nextInt(1, 7); i > 0; i--) {
                 alone.add(new Alone(new Place(Category.INJECTORS, "rail " + i), anyMixture(random), null));
@@ -92,7 +92,7 @@ class PredictionPicturesTest {
     void dutyStaysInItsPicture() {
         for (int n = 0; n < ROUNDS; n++) {
             random = new SplittableRandom(seed + n);
-            String where = "-Dbayhold.test.seed=" + (seed + n);
+            String where = Seed.repeats(seed + n);
             DutyLine line = new DutyLine(any(random, 1, 5_000), any(random, 0.01, 5_000), 0.8, 4, 15);
             DutyPicture picture = DutyPicture.of(line, random.nextBoolean() ? Units.METRIC : Units.IMPERIAL, DUTY);
             assertThat(places(picture.line()))

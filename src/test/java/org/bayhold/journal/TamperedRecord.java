@@ -54,7 +54,7 @@ abstract class TamperedRecord {
         for (int i = 0; i < TAMPERINGS; i++) {
             if (i % (TAMPERINGS / CLEAN_CHECKS) == 0) {
                 assertThat(scratch.verify())
-                        .as("left alone, -Dbayhold.test.seed=%d", seed)
+                        .as("left alone, %s", Seed.repeats(seed))
                         .isEqualTo(Verdict.intact(entries));
             }
             Supplier<Tampering> way = tamperer.ways().get(i % tamperer.ways().size());
@@ -69,6 +69,6 @@ abstract class TamperedRecord {
                 "%d tamperings and %d clean checks on %d entries in %d ms: %s%n",
                 TAMPERINGS, CLEAN_CHECKS, entries, (System.nanoTime() - start) / 1_000_000, done.keySet());
 
-        assertThat(missed).as("-Dbayhold.test.seed=%d", seed).isEmpty();
+        assertThat(missed).as(Seed.repeats(seed)).isEmpty();
     }
 }

@@ -87,11 +87,11 @@ class EcuAnswersFuzzTest {
             } catch (UndecodableException expected) {
                 assertThat(expected.line()).isBetween(0, Service09.MAX_LINES);
             } catch (RuntimeException | StackOverflowError e) {
-                fail("-Dbayhold.test.seed=" + seed + ", input " + n + ": " + text, e);
+                fail(Seed.repeats(seed) + ", input " + n + ": " + text, e);
             }
         }
         assertThat(silentButVin).isLessThan(answers / 2);
         // else the inputs would be too wild to reach what lies behind the first check
-        assertThat(answers).as("-Dbayhold.test.seed=%d", seed).isBetween(INPUTS / 20, INPUTS * 19 / 20);
+        assertThat(answers).as(Seed.repeats(seed)).isBetween(INPUTS / 20, INPUTS * 19 / 20);
     }
 }

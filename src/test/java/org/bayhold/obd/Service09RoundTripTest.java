@@ -34,7 +34,7 @@ class Service09RoundTripTest {
             Service09.Answer answer = Service09.decode(text);
 
             assertThat(answer.ecus())
-                    .as("-Dbayhold.test.seed=%d, round %d:%n%s", seed, n, text)
+                    .as("%s, round %d:%n%s", Seed.repeats(seed), n, text)
                     .isEqualTo(ecus);
             assertThat(answer.givenUp()).isEmpty();
         }
@@ -53,7 +53,7 @@ class Service09RoundTripTest {
                 continue;
             }
             for (Ecu ecu : read) {
-                assertThat(ecus).as("-Dbayhold.test.seed=%d, round %d", seed, n).anySatisfy(sent -> {
+                assertThat(ecus).as("%s, round %d", Seed.repeats(seed), n).anySatisfy(sent -> {
                     assertThat(ecu.id()).isEqualTo(sent.id());
                     assertThat(ecu.vin()).isIn(sent.vin(), null);
                     assertThat(ecu.calids()).isIn(sent.calids(), List.of());

@@ -31,7 +31,7 @@ class TroubleCodesRoundTripTest {
             String text = String.join("\n", interleaved(ecus));
 
             assertThat(read(EcuAnswers.decode(text)))
-                    .as("-Dbayhold.test.seed=%d, round %d:%n%s", seed, n, text)
+                    .as("%s, round %d:%n%s", Seed.repeats(seed), n, text)
                     .isEqualTo(kept(ecus));
         }
     }
@@ -52,7 +52,7 @@ class TroubleCodesRoundTripTest {
             }
 
             assertThat(read(EcuAnswers.decode(text.toString())))
-                    .as("-Dbayhold.test.seed=%d, round %d:%n%s", seed, n, text)
+                    .as("%s, round %d:%n%s", Seed.repeats(seed), n, text)
                     .isEqualTo(kept(ecus));
         }
     }
@@ -76,11 +76,11 @@ class TroubleCodesRoundTripTest {
             int round = n;
             read(answers)
                     .forEach((kind, codes) -> assertThat(kept.get(kind))
-                            .as("-Dbayhold.test.seed=%d, round %d", seed, round)
+                            .as("%s, round %d", Seed.repeats(seed), round)
                             .containsAll(codes));
             String frame = lost.replace(" ", "").toUpperCase(Locale.ROOT).replaceFirst("^(7E.|18DAF1..)", "");
             assertThat(frame)
-                    .as("-Dbayhold.test.seed=%d, round %d: a part of a longer message", seed, n)
+                    .as("%s, round %d: a part of a longer message", Seed.repeats(seed), n)
                     .doesNotStartWith("10");
         }
         assertThat(refused).isGreaterThan(500);

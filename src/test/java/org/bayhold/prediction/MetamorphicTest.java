@@ -34,7 +34,7 @@ class MetamorphicTest {
             Map<String, Object> one = part.get();
             Map<String, Object> other = part.get();
             assertThat(lambda(category, one, other) * lambda(category, other, one))
-                    .as("%s %s %s, -Dbayhold.test.seed=%d", category, one, other, seed)
+                    .as("%s %s %s, %s", category, one, other, Seed.repeats(seed))
                     .isCloseTo(1, within(1e-9));
         });
     }
@@ -46,7 +46,7 @@ class MetamorphicTest {
             Map<String, Object> b = part.get();
             Map<String, Object> c = part.get();
             assertThat(lambda(category, b, a) * lambda(category, c, b))
-                    .as("%s %s %s %s, -Dbayhold.test.seed=%d", category, a, b, c, seed)
+                    .as("%s %s %s %s, %s", category, a, b, c, Seed.repeats(seed))
                     .isCloseTo(lambda(category, c, a), withinPercentage(1e-9));
         });
     }
@@ -69,7 +69,7 @@ class MetamorphicTest {
             assertThat(alone.stream()
                             .mapToDouble(part -> part.mixture().lambda())
                             .reduce(1, (x, y) -> x * y))
-                    .as("round %d, -Dbayhold.test.seed=%d", n, seed)
+                    .as("round %d, %s", n, Seed.repeats(seed))
                     .isCloseTo(car.lambda(), withinPercentage(1e-9));
         }
     }

@@ -28,7 +28,7 @@ class MonotoneCubicTest {
                 hermite.addSamplePoint(1, flow(curve, k + 1), new double[] {slopes[k + 1] * step(curve, k)});
                 for (double t : new double[] {0, 0.01, 0.3, 0.5, random.nextDouble(), 0.99, 1}) {
                     assertThat(cubic.at(curve.signal(k) + t * step(curve, k)))
-                            .as("-Dbayhold.test.seed=%d, table %d, piece %d at %s", seed, n, k, t)
+                            .as("%s, table %d, piece %d at %s", Seed.repeats(seed), n, k, t)
                             .isCloseTo(hermite.value(t)[0], within(1e-6 * curve.flowGPerS(curve.points() - 1)));
                 }
             }
@@ -44,7 +44,7 @@ class MonotoneCubicTest {
             double root = new BracketingNthOrderBrentSolver(1e-14, 1e-12, 1e-13, 5)
                     .solve(10_000, signal -> cubic.at(signal) - flow, cubic.first(), cubic.last());
             double signal = cubic.inverse(flow);
-            String where = "-Dbayhold.test.seed=" + seed + ", table " + n;
+            String where = Seed.repeats(seed) + ", table " + n;
             assertThat(cubic.at(signal)).as(where).isCloseTo(flow, within(1e-9 * cubic.highest()));
             assertThat(cubic.at(root)).as(where).isCloseTo(flow, within(1e-9 * cubic.highest()));
             assertThat(signal).as(where).isCloseTo(root, within(1e-3 * cubic.last()));
@@ -62,7 +62,7 @@ class MonotoneCubicTest {
                 for (int i = 0; i < 50; i++) {
                     double value = cubic.at(curve.signal(k) + i / 50.0 * step(curve, k));
                     assertThat(value)
-                            .as("-Dbayhold.test.seed=%d, table %d, piece %d", seed, n, k)
+                            .as("%s, table %d, piece %d", Seed.repeats(seed), n, k)
                             .isGreaterThanOrEqualTo(before - 1e-9 * cubic.highest());
                     before = value;
                 }

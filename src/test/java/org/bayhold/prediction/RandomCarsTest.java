@@ -55,7 +55,7 @@ class RandomCarsTest {
             Build build = build();
             Prediction prediction = Predictions.of(build).orElse(null);
             if (prediction != null) {
-                String where = "-Dbayhold.test.seed=" + (seed + n) + " -Dprediction.cars=1";
+                String where = Seed.repeats(seed + n) + " -Dprediction.cars=1";
                 assertFinite(prediction, where);
                 assertSound(prediction, where);
                 count(prediction);

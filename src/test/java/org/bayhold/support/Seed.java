@@ -18,7 +18,12 @@ public final class Seed {
             return Long.parseLong(wanted);
         }
         long drawn = ThreadLocalRandom.current().nextLong(1, 1L << 40);
-        System.out.println("-D" + PROPERTY + "=" + drawn);
+        System.out.println(repeats(drawn));
         return drawn;
+    }
+
+    /** What repeats a case that began with this seed. */
+    public static String repeats(long seed) {
+        return "-D" + PROPERTY + "=" + seed;
     }
 }
